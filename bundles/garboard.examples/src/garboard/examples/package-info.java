@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Garboard Example Records. */
+package garboard.examples;

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+import garboard.checks.Check;
+import garboard.checks.Practice;
+
+
+/** Handbooks, trade press and common practice: what a careful installer does anyway. */
+public final class HandbookPractice implements Practice {
+
+	@Override
+	public String id() {
+		return "handbook-practice";
+	}
+
+	@Override
+	public String name() {
+		return "Handbook and common practice";
+	}
+
+	@Override
+	public String appliesTo() {
+		return "All installations. Figures from handbooks, the trade press and common practice; the maker's own limit takes their place where it is entered.";
+	}
+
+	@Override
+	public List<Check<?>> checks() {
+		return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+	}
+}

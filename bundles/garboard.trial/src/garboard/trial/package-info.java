@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** Garboard Trial. */
+package garboard.trial;
