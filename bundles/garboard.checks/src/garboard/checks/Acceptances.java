@@ -13,40 +13,40 @@ import garboard.model.CommissioningRecord;
  */
 final class Acceptances {
 
-	private Acceptances() {
-	}
+    private Acceptances() {
+    }
 
-	static Verdict lay(Verdict verdict, CommissioningRecord record, LocalDate today) {
-		if (verdict.standing() != Standing.FALLS_SHORT && verdict.standing() != Standing.BORDERLINE) {
-			return verdict;
-		}
-		Optional<Acceptance> given = record.getAcceptances().stream().filter(acceptance -> concerns(acceptance, verdict)).findFirst();
-		return given.map(acceptance -> decide(verdict, acceptance, today)).orElse(verdict);
-	}
+    static Verdict lay(Verdict verdict, CommissioningRecord record, LocalDate today) {
+        if (verdict.standing() != Standing.FALLS_SHORT && verdict.standing() != Standing.BORDERLINE) {
+            return verdict;
+        }
+        Optional<Acceptance> given = record.getAcceptances().stream().filter(acceptance -> concerns(acceptance, verdict)).findFirst();
+        return given.map(acceptance -> decide(verdict, acceptance, today)).orElse(verdict);
+    }
 
-	private static boolean concerns(Acceptance acceptance, Verdict verdict) {
-		String subject = acceptance.getSubject();
-		return verdict.check().id().equals(acceptance.getCheck())
-				&& (subject == null || subject.isBlank() || subject.equals(verdict.subjectKey()));
-	}
+    private static boolean concerns(Acceptance acceptance, Verdict verdict) {
+        String subject = acceptance.getSubject();
+        return verdict.check().id().equals(acceptance.getCheck())
+                && (subject == null || subject.isBlank() || subject.equals(verdict.subjectKey()));
+    }
 
-	private static Verdict decide(Verdict verdict, Acceptance acceptance, LocalDate today) {
-		if (blank(acceptance.getAcceptedBy()) || blank(acceptance.getReason())) {
-			return verdict.withAcceptance(verdict.standing(), "An acceptance needs a name and a reason; this one does not count");
-		}
-		String who = acceptance.getAcceptedBy() + (acceptance.getAcceptedOn() == null ? "" : ", " + acceptance.getAcceptedOn())
-				+ ": " + acceptance.getReason()
-				+ (acceptance.getUntil() == null ? "" : " (until " + acceptance.getUntil() + ")");
-		if (verdict.check().basis().isRegulation()) {
-			return verdict.withAcceptance(verdict.standing(), "Recorded, but a regulation cannot be accepted away. " + who);
-		}
-		if (acceptance.getUntil() != null && acceptance.getUntil().isBefore(today)) {
-			return verdict.withAcceptance(verdict.standing(), "The acceptance has run out. " + who);
-		}
-		return verdict.withAcceptance(Standing.ACCEPTED, who);
-	}
+    private static Verdict decide(Verdict verdict, Acceptance acceptance, LocalDate today) {
+        if (blank(acceptance.getAcceptedBy()) || blank(acceptance.getReason())) {
+            return verdict.withAcceptance(verdict.standing(), "An acceptance needs a name and a reason; this one does not count");
+        }
+        String who = acceptance.getAcceptedBy() + (acceptance.getAcceptedOn() == null ? "" : ", " + acceptance.getAcceptedOn())
+                + ": " + acceptance.getReason()
+                + (acceptance.getUntil() == null ? "" : " (until " + acceptance.getUntil() + ")");
+        if (verdict.check().basis().isRegulation()) {
+            return verdict.withAcceptance(verdict.standing(), "Recorded, but a regulation cannot be accepted away. " + who);
+        }
+        if (acceptance.getUntil() != null && acceptance.getUntil().isBefore(today)) {
+            return verdict.withAcceptance(verdict.standing(), "The acceptance has run out. " + who);
+        }
+        return verdict.withAcceptance(Standing.ACCEPTED, who);
+    }
 
-	private static boolean blank(String text) {
-		return text == null || text.isBlank();
-	}
+    private static boolean blank(String text) {
+        return text == null || text.isBlank();
+    }
 }

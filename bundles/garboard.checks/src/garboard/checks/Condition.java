@@ -17,31 +17,31 @@ import org.eclipse.emf.ecore.EObject;
  * @param reasonIfNot why the check does not apply, as a sentence: "the set burns diesel"
  */
 public record Condition<S extends EObject>(String inWords, List<FeaturePath> needs, Predicate<Situation<? extends S>> test,
-		String reasonIfNot) {
+        String reasonIfNot) {
 
-	public Condition {
-		Objects.requireNonNull(inWords, "inWords");
-		needs = List.copyOf(needs);
-		Objects.requireNonNull(test, "test");
-		Objects.requireNonNull(reasonIfNot, "reasonIfNot");
-	}
+    public Condition {
+        Objects.requireNonNull(inWords, "inWords");
+        needs = List.copyOf(needs);
+        Objects.requireNonNull(test, "test");
+        Objects.requireNonNull(reasonIfNot, "reasonIfNot");
+    }
 
-	/** Named steps, so that the two texts cannot be swapped unseen. */
-	public static <S extends EObject> Start<S> when(String inWords) {
-		return new Start<>(inWords);
-	}
+    /** Named steps, so that the two texts cannot be swapped unseen. */
+    public static <S extends EObject> Start<S> when(String inWords) {
+        return new Start<>(inWords);
+    }
 
-	/** First step: what must be known. */
-	public record Start<S extends EObject>(String inWords) {
-		public Decision<S> known(FeaturePath... needs) {
-			return new Decision<>(inWords, List.of(needs));
-		}
-	}
+    /** First step: what must be known. */
+    public record Start<S extends EObject>(String inWords) {
+        public Decision<S> known(FeaturePath... needs) {
+            return new Decision<>(inWords, List.of(needs));
+        }
+    }
 
-	/** Second step: the decision and the reason. */
-	public record Decision<S extends EObject>(String inWords, List<FeaturePath> needs) {
-		public Condition<S> test(Predicate<Situation<? extends S>> test, String reasonIfNot) {
-			return new Condition<>(inWords, needs, test, reasonIfNot);
-		}
-	}
+    /** Second step: the decision and the reason. */
+    public record Decision<S extends EObject>(String inWords, List<FeaturePath> needs) {
+        public Condition<S> test(Predicate<Situation<? extends S>> test, String reasonIfNot) {
+            return new Condition<>(inWords, needs, test, reasonIfNot);
+        }
+    }
 }

@@ -21,99 +21,99 @@ import garboard.model.CommissioningRecord;
  */
 public final class Evaluator {
 
-	private final Catalogue catalogue;
-	private final Containment containment = new Containment();
-	private final Judge judge = new Judge(containment);
+    private final Catalogue catalogue;
+    private final Containment containment = new Containment();
+    private final Judge judge = new Judge(containment);
 
-	public Evaluator(Catalogue catalogue) {
-		this.catalogue = catalogue;
-	}
+    public Evaluator(Catalogue catalogue) {
+        this.catalogue = catalogue;
+    }
 
-	public Catalogue catalogue() {
-		return catalogue;
-	}
+    public Catalogue catalogue() {
+        return catalogue;
+    }
 
-	/** All verdicts on a record, in the catalogue's order. */
-	public Evaluation evaluate(CommissioningRecord record, LocalDate today) {
-		var objects = new Objects(record);
-		var verdicts = new ArrayList<Verdict>();
-		for (Check<?> check : catalogue.checksFor(record.getPractices())) {
-			evaluate(check, objects, record, today, verdicts);
-		}
-		return new Evaluation(verdicts, catalogue.notAtHand(record.getPractices()), today);
-	}
+    /** All verdicts on a record, in the catalogue's order. */
+    public Evaluation evaluate(CommissioningRecord record, LocalDate today) {
+        var objects = new Objects(record);
+        var verdicts = new ArrayList<Verdict>();
+        for (Check<?> check : catalogue.checksFor(record.getPractices())) {
+            evaluate(check, objects, record, today, verdicts);
+        }
+        return new Evaluation(verdicts, catalogue.notAtHand(record.getPractices()), today);
+    }
 
-	/** The verdicts of one check on all its subjects. */
-	public List<Verdict> evaluate(Check<?> check, CommissioningRecord record, LocalDate today) {
-		var verdicts = new ArrayList<Verdict>();
-		evaluate(check, new Objects(record), record, today, verdicts);
-		return verdicts;
-	}
+    /** The verdicts of one check on all its subjects. */
+    public List<Verdict> evaluate(Check<?> check, CommissioningRecord record, LocalDate today) {
+        var verdicts = new ArrayList<Verdict>();
+        evaluate(check, new Objects(record), record, today, verdicts);
+        return verdicts;
+    }
 
-	/** The verdicts that an edit of this feature can change, judged anew; all others stand. */
-	public List<Verdict> reevaluate(EStructuralFeature edited, CommissioningRecord record, LocalDate today) {
-		Set<Check<?>> readers = catalogue.readersOf(edited);
-		var objects = new Objects(record);
-		var verdicts = new ArrayList<Verdict>();
-		for (Check<?> check : catalogue.checksFor(record.getPractices())) {
-			if (readers.contains(check)) {
-				evaluate(check, objects, record, today, verdicts);
-			}
-		}
-		return verdicts;
-	}
+    /** The verdicts that an edit of this feature can change, judged anew; all others stand. */
+    public List<Verdict> reevaluate(EStructuralFeature edited, CommissioningRecord record, LocalDate today) {
+        Set<Check<?>> readers = catalogue.readersOf(edited);
+        var objects = new Objects(record);
+        var verdicts = new ArrayList<Verdict>();
+        for (Check<?> check : catalogue.checksFor(record.getPractices())) {
+            if (readers.contains(check)) {
+                evaluate(check, objects, record, today, verdicts);
+            }
+        }
+        return verdicts;
+    }
 
-	private void evaluate(Check<?> check, Objects objects, CommissioningRecord record, LocalDate today,
-			List<Verdict> into) {
-		List<EObject> ofType = objects.of(check.subjectType());
-		if (ofType.isEmpty()) {
-			into.add(judge.subjectNotEntered(check, missingSubject(check.subjectType(), record)));
-			return;
-		}
-		for (EObject object : ofType) {
-			Verdict verdict = judged(check, object, record, today);
-			if (verdict != null) {
-				into.add(Acceptances.lay(verdict, record, today));
-			}
-		}
-	}
+    private void evaluate(Check<?> check, Objects objects, CommissioningRecord record, LocalDate today,
+            List<Verdict> into) {
+        List<EObject> ofType = objects.of(check.subjectType());
+        if (ofType.isEmpty()) {
+            into.add(judge.subjectNotEntered(check, missingSubject(check.subjectType(), record)));
+            return;
+        }
+        for (EObject object : ofType) {
+            Verdict verdict = judged(check, object, record, today);
+            if (verdict != null) {
+                into.add(Acceptances.lay(verdict, record, today));
+            }
+        }
+    }
 
-	private Verdict judged(Check<?> check, EObject object, CommissioningRecord record, LocalDate today) {
-		try {
-			return check.judges(object) ? judge.judge(check, object, record, today) : null;
-		} catch (RuntimeException fault) {
-			// Choosing the subjects is part of the check: a fault in it is shown like any other.
-			return judge.broke(check, object, fault);
-		}
-	}
+    private Verdict judged(Check<?> check, EObject object, CommissioningRecord record, LocalDate today) {
+        try {
+            return check.judges(object) ? judge.judge(check, object, record, today) : null;
+        } catch (RuntimeException fault) {
+            // Choosing the subjects is part of the check: a fault in it is shown like any other.
+            return judge.broke(check, object, fault);
+        }
+    }
 
-	/** The first part not entered on the way to the subject's class. */
-	private Missing missingSubject(EClass type, CommissioningRecord record) {
-		List<EReference> chain = containment.to(type).getFirst().references();
-		EObject owner = record;
-		int index = 0;
-		while (!chain.get(index).isMany() && owner.eIsSet(chain.get(index)) && index < chain.size() - 1) {
-			owner = (EObject) owner.eGet(chain.get(index));
-			index++;
-		}
-		return Judge.missingPart(owner, chain.subList(index, chain.size()));
-	}
+    /** The first part not entered on the way to the subject's class. */
+    private Missing missingSubject(EClass type, CommissioningRecord record) {
+        List<EReference> chain = containment.to(type).getFirst().references();
+        EObject owner = record;
+        int index = 0;
+        while (!chain.get(index).isMany() && owner.eIsSet(chain.get(index)) && index < chain.size() - 1) {
+            owner = (EObject) owner.eGet(chain.get(index));
+            index++;
+        }
+        return Judge.missingPart(owner, chain.subList(index, chain.size()));
+    }
 
-	/** The record's objects by class, collected once for all checks. */
-	private static final class Objects {
-		private final Map<EClass, List<EObject>> byType = new LinkedHashMap<>();
+    /** The record's objects by class, collected once for all checks. */
+    private static final class Objects {
+        private final Map<EClass, List<EObject>> byType = new LinkedHashMap<>();
 
-		Objects(CommissioningRecord record) {
-			add(record);
-			record.eAllContents().forEachRemaining(this::add);
-		}
+        Objects(CommissioningRecord record) {
+            add(record);
+            record.eAllContents().forEachRemaining(this::add);
+        }
 
-		private void add(EObject object) {
-			byType.computeIfAbsent(object.eClass(), key -> new ArrayList<>()).add(object);
-		}
+        private void add(EObject object) {
+            byType.computeIfAbsent(object.eClass(), key -> new ArrayList<>()).add(object);
+        }
 
-		List<EObject> of(EClass type) {
-			return byType.getOrDefault(type, List.of());
-		}
-	}
+        List<EObject> of(EClass type) {
+            return byType.getOrDefault(type, List.of());
+        }
+    }
 }

@@ -19,183 +19,183 @@ import garboard.quantity.Quantity;
 /** Evaluates one check on one subject. The only place where a comparison becomes a verdict. */
 final class Judge {
 
-	private final Containment containment;
+    private final Containment containment;
 
-	Judge(Containment containment) {
-		this.containment = containment;
-	}
+    Judge(Containment containment) {
+        this.containment = containment;
+    }
 
-	/** The verdict of a check on a subject; never throws for a fault in the check. */
-	<S extends EObject> Verdict judge(Check<S> check, EObject object, CommissioningRecord record, LocalDate today) {
-		var situation = new Situation<>(check.cast(object), record, today);
-		try {
-			return judge(check, situation);
-		} catch (RuntimeException fault) {
-			// A fault in one check must neither stop the others nor look like a pass.
-			return broke(check, object, fault);
-		}
-	}
+    /** The verdict of a check on a subject; never throws for a fault in the check. */
+    <S extends EObject> Verdict judge(Check<S> check, EObject object, CommissioningRecord record, LocalDate today) {
+        var situation = new Situation<>(check.cast(object), record, today);
+        try {
+            return judge(check, situation);
+        } catch (RuntimeException fault) {
+            // A fault in one check must neither stop the others nor look like a pass.
+            return broke(check, object, fault);
+        }
+    }
 
-	Verdict broke(Check<?> check, EObject object, RuntimeException fault) {
-		String what = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
-		return verdict(check, object, Standing.CHECK_BROKE, "This check could not be carried out: " + what, Comparing.NOTHING,
-				Optional.empty(), List.of(), Optional.of(fault));
-	}
+    Verdict broke(Check<?> check, EObject object, RuntimeException fault) {
+        String what = fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+        return verdict(check, object, Standing.CHECK_BROKE, "This check could not be carried out: " + what, Comparing.NOTHING,
+                Optional.empty(), List.of(), Optional.of(fault));
+    }
 
-	/** The verdict for a subject that is not in the record at all. */
-	Verdict subjectNotEntered(Check<?> check, Missing missing) {
-		return verdict(check, missing.owner(), Standing.CANNOT_TELL, "Not entered: " + missing.label(), Comparing.NOTHING,
-				Optional.empty(), List.of(missing), Optional.empty());
-	}
+    /** The verdict for a subject that is not in the record at all. */
+    Verdict subjectNotEntered(Check<?> check, Missing missing) {
+        return verdict(check, missing.owner(), Standing.CANNOT_TELL, "Not entered: " + missing.label(), Comparing.NOTHING,
+                Optional.empty(), List.of(missing), Optional.empty());
+    }
 
-	private <S extends EObject> Verdict judge(Check<S> check, Situation<S> situation) {
-		S subject = situation.subject();
-		var missing = new LinkedHashMap<String, Missing>();
-		for (Condition<? super S> condition : check.conditions()) {
-			Map<String, Missing> undecided = missing(condition.needs(), situation);
-			if (!undecided.isEmpty()) {
-				missing.putAll(undecided);
-			} else if (!condition.test().test(situation)) {
-				return verdict(check, subject, Standing.DOES_NOT_APPLY, condition.reasonIfNot(), Comparing.NOTHING,
-						Optional.empty(), List.of(), Optional.empty());
-			}
-		}
-		for (Check.Need<S> need : check.conditionalNeeds()) {
-			// The predicate of a conditional need may read earlier inputs, so it is asked only while none is missing;
-			// the others are listed together, so that a person enters them in one go.
-			if (need.always() || missing.isEmpty() && need.when().test(situation)) {
-				missing.putAll(missing(List.of(need.path()), situation));
-			}
-		}
-		if (!missing.isEmpty()) {
-			var list = List.copyOf(missing.values());
-			String labels = String.join("; ", list.stream().map(Missing::label).toList());
-			return verdict(check, subject, Standing.CANNOT_TELL, "Not entered: " + labels, Comparing.NOTHING,
-					Optional.empty(), list, Optional.empty());
-		}
-		Comparison comparison = check.compare(situation);
-		Comparing compared = Comparing.of(comparison);
-		if (check.basis().isRegulation() && compared.limit().filter(Limit::fromMaker).isPresent()) {
-			throw new IllegalStateException("a maker's limit cannot replace a regulation");
-		}
-		boolean mend = compared.standing() != Standing.MEETS;
-		Optional<Remedy> remedy = mend ? check.remedyFor(situation) : Optional.empty();
-		return verdict(check, subject, compared.standing(), comparison.found(), compared, remedy, List.of(), Optional.empty());
-	}
+    private <S extends EObject> Verdict judge(Check<S> check, Situation<S> situation) {
+        S subject = situation.subject();
+        var missing = new LinkedHashMap<String, Missing>();
+        for (Condition<? super S> condition : check.conditions()) {
+            Map<String, Missing> undecided = missing(condition.needs(), situation);
+            if (!undecided.isEmpty()) {
+                missing.putAll(undecided);
+            } else if (!condition.test().test(situation)) {
+                return verdict(check, subject, Standing.DOES_NOT_APPLY, condition.reasonIfNot(), Comparing.NOTHING,
+                        Optional.empty(), List.of(), Optional.empty());
+            }
+        }
+        for (Check.Need<S> need : check.conditionalNeeds()) {
+            // The predicate of a conditional need may read earlier inputs, so it is asked only while none is missing;
+            // the others are listed together, so that a person enters them in one go.
+            if (need.always() || missing.isEmpty() && need.when().test(situation)) {
+                missing.putAll(missing(List.of(need.path()), situation));
+            }
+        }
+        if (!missing.isEmpty()) {
+            var list = List.copyOf(missing.values());
+            String labels = String.join("; ", list.stream().map(Missing::label).toList());
+            return verdict(check, subject, Standing.CANNOT_TELL, "Not entered: " + labels, Comparing.NOTHING,
+                    Optional.empty(), list, Optional.empty());
+        }
+        Comparison comparison = check.compare(situation);
+        Comparing compared = Comparing.of(comparison);
+        if (check.basis().isRegulation() && compared.limit().filter(Limit::fromMaker).isPresent()) {
+            throw new IllegalStateException("a maker's limit cannot replace a regulation");
+        }
+        boolean mend = compared.standing() != Standing.MEETS;
+        Optional<Remedy> remedy = mend ? check.remedyFor(situation) : Optional.empty();
+        return verdict(check, subject, compared.standing(), comparison.found(), compared, remedy, List.of(), Optional.empty());
+    }
 
-	private Map<String, Missing> missing(List<FeaturePath> paths, Situation<?> situation) {
-		var missing = new LinkedHashMap<String, Missing>();
-		for (FeaturePath path : paths) {
-			collectMissing(path, situation, missing);
-		}
-		return missing;
-	}
+    private Map<String, Missing> missing(List<FeaturePath> paths, Situation<?> situation) {
+        var missing = new LinkedHashMap<String, Missing>();
+        for (FeaturePath path : paths) {
+            collectMissing(path, situation, missing);
+        }
+        return missing;
+    }
 
-	private void collectMissing(FeaturePath path, Situation<?> situation, Map<String, Missing> into) {
-		EObject start = situation.subject();
-		var prefix = new ArrayList<EStructuralFeature>();
-		if (!path.first().getEContainingClass().isSuperTypeOf(start.eClass())) {
-			start = situation.record();
-			for (EReference reference : containment.onlySingleChain(path.first().getEContainingClass())) {
-				if (!prefix.isEmpty() || !start.eIsSet(reference)) {
-					prefix.add(reference);
-				} else {
-					start = (EObject) start.eGet(reference);
-				}
-			}
-		}
-		if (!prefix.isEmpty()) {
-			prefix.addAll(path.features());
-			add(start, prefix, into);
-			return;
-		}
-		path.walk(start, new FeaturePath.Visitor() {
-			@Override
-			public void entered(EObject owner, EStructuralFeature feature) {
-				// nothing to say: it is there
-			}
+    private void collectMissing(FeaturePath path, Situation<?> situation, Map<String, Missing> into) {
+        EObject start = situation.subject();
+        var prefix = new ArrayList<EStructuralFeature>();
+        if (!path.first().getEContainingClass().isSuperTypeOf(start.eClass())) {
+            start = situation.record();
+            for (EReference reference : containment.onlySingleChain(path.first().getEContainingClass())) {
+                if (!prefix.isEmpty() || !start.eIsSet(reference)) {
+                    prefix.add(reference);
+                } else {
+                    start = (EObject) start.eGet(reference);
+                }
+            }
+        }
+        if (!prefix.isEmpty()) {
+            prefix.addAll(path.features());
+            add(start, prefix, into);
+            return;
+        }
+        path.walk(start, new FeaturePath.Visitor() {
+            @Override
+            public void entered(EObject owner, EStructuralFeature feature) {
+                // nothing to say: it is there
+            }
 
-			@Override
-			public void missing(EObject owner, List<EStructuralFeature> rest) {
-				add(owner, rest, into);
-			}
-		});
-	}
+            @Override
+            public void missing(EObject owner, List<EStructuralFeature> rest) {
+                add(owner, rest, into);
+            }
+        });
+    }
 
-	private static void add(EObject owner, List<EStructuralFeature> rest, Map<String, Missing> into) {
-		String key = Places.key(owner, rest);
-		into.putIfAbsent(key, new Missing(owner, rest.getFirst(), key, Places.label(owner, rest)));
-	}
+    private static void add(EObject owner, List<EStructuralFeature> rest, Map<String, Missing> into) {
+        String key = Places.key(owner, rest);
+        into.putIfAbsent(key, new Missing(owner, rest.getFirst(), key, Places.label(owner, rest)));
+    }
 
-	static Missing missingPart(EObject owner, List<? extends EStructuralFeature> rest) {
-		List<EStructuralFeature> features = List.copyOf(rest);
-		return new Missing(owner, features.getFirst(), Places.key(owner, features), Places.label(owner, features));
-	}
+    static Missing missingPart(EObject owner, List<? extends EStructuralFeature> rest) {
+        List<EStructuralFeature> features = List.copyOf(rest);
+        return new Missing(owner, features.getFirst(), Places.key(owner, features), Places.label(owner, features));
+    }
 
-	private static Verdict verdict(Check<?> check, EObject subject, Standing standing, String sentence, Comparing compared,
-			Optional<Remedy> remedy, List<Missing> missing, Optional<RuntimeException> broke) {
-		return new Verdict(check, subject, Places.key(subject, List.of()), Places.label(subject, List.of()), standing,
-				sentence, compared.measured(), compared.limit(), compared.margin(), remedy, missing, Optional.empty(), broke);
-	}
+    private static Verdict verdict(Check<?> check, EObject subject, Standing standing, String sentence, Comparing compared,
+            Optional<Remedy> remedy, List<Missing> missing, Optional<RuntimeException> broke) {
+        return new Verdict(check, subject, Places.key(subject, List.of()), Places.label(subject, List.of()), standing,
+                sentence, compared.measured(), compared.limit(), compared.margin(), remedy, missing, Optional.empty(), broke);
+    }
 
-	/** A comparison decided. */
-	private record Comparing(Standing standing, Optional<Quantity<?>> measured, Optional<Limit<?>> limit,
-			Optional<Margin> margin) {
+    /** A comparison decided. */
+    private record Comparing(Standing standing, Optional<Quantity<?>> measured, Optional<Limit<?>> limit,
+            Optional<Margin> margin) {
 
-		static final Comparing NOTHING = new Comparing(Standing.CANNOT_TELL, Optional.empty(), Optional.empty(),
-				Optional.empty());
+        static final Comparing NOTHING = new Comparing(Standing.CANNOT_TELL, Optional.empty(), Optional.empty(),
+                Optional.empty());
 
-		static Comparing of(Comparison comparison) {
-			return switch (comparison) {
-				case Comparison.AtLeast<?> c -> above(c);
-				case Comparison.MoreThan<?> c -> more(c);
-				case Comparison.AtMost<?> c -> below(c);
-				case Comparison.Between<?> c -> between(c);
-				case Comparison.Holds c -> new Comparing(c.holds() ? Standing.MEETS : Standing.FALLS_SHORT, Optional.empty(),
-						Optional.empty(), Optional.empty());
-			};
-		}
+        static Comparing of(Comparison comparison) {
+            return switch (comparison) {
+                case Comparison.AtLeast<?> c -> above(c);
+                case Comparison.MoreThan<?> c -> more(c);
+                case Comparison.AtMost<?> c -> below(c);
+                case Comparison.Between<?> c -> between(c);
+                case Comparison.Holds c -> new Comparing(c.holds() ? Standing.MEETS : Standing.FALLS_SHORT, Optional.empty(),
+                        Optional.empty(), Optional.empty());
+            };
+        }
 
-		private static <Q extends Quantity<Q>> Comparing above(Comparison.AtLeast<Q> c) {
-			return decide(c.measured(), c.limit(), c.measured().differenceFrom(c.limit().value()), false);
-		}
+        private static <Q extends Quantity<Q>> Comparing above(Comparison.AtLeast<Q> c) {
+            return decide(c.measured(), c.limit(), c.measured().differenceFrom(c.limit().value()), false);
+        }
 
-		private static <Q extends Quantity<Q>> Comparing more(Comparison.MoreThan<Q> c) {
-			return decide(c.measured(), c.limit(), c.measured().differenceFrom(c.limit().value()), true);
-		}
+        private static <Q extends Quantity<Q>> Comparing more(Comparison.MoreThan<Q> c) {
+            return decide(c.measured(), c.limit(), c.measured().differenceFrom(c.limit().value()), true);
+        }
 
-		private static <Q extends Quantity<Q>> Comparing below(Comparison.AtMost<Q> c) {
-			return decide(c.measured(), c.limit(), c.limit().value().differenceFrom(c.measured()), false);
-		}
+        private static <Q extends Quantity<Q>> Comparing below(Comparison.AtMost<Q> c) {
+            return decide(c.measured(), c.limit(), c.limit().value().differenceFrom(c.measured()), false);
+        }
 
-		private static <Q extends Quantity<Q>> Comparing between(Comparison.Between<Q> c) {
-			Quantity<?> overLow = c.measured().differenceFrom(c.low().value());
-			Quantity<?> underHigh = c.high().value().differenceFrom(c.measured());
-			// the nearer limit is the one that the margin is told from
-			return overLow.si() <= underHigh.si() ? decide(c.measured(), c.low(), overLow, false)
-					: decide(c.measured(), c.high(), underHigh, false);
-		}
+        private static <Q extends Quantity<Q>> Comparing between(Comparison.Between<Q> c) {
+            Quantity<?> overLow = c.measured().differenceFrom(c.low().value());
+            Quantity<?> underHigh = c.high().value().differenceFrom(c.measured());
+            // the nearer limit is the one that the margin is told from
+            return overLow.si() <= underHigh.si() ? decide(c.measured(), c.low(), overLow, false)
+                    : decide(c.measured(), c.high(), underHigh, false);
+        }
 
-		private static <Q extends Quantity<Q>> Comparing decide(Q measured, Limit<Q> limit, Quantity<?> distance, boolean strict) {
-			double inside = distance.si();
-			// Binary rounding of decimal inputs must not turn "exactly at the limit" into a shortfall.
-			double size = Math.max(Math.abs(measured.si()), Math.abs(limit.value().si()));
-			if (Math.abs(inside) <= 1e-9 * size) {
-				inside = 0;
-			}
-			double uncertainty = measured.accuracySi().orElse(0);
-			Standing standing;
-			if (Math.abs(inside) < uncertainty) {
-				standing = Standing.BORDERLINE;
-			} else {
-				standing = inside > 0 || inside == 0 && !strict ? Standing.MEETS : Standing.FALLS_SHORT;
-			}
-			double limitSi = limit.value().si();
-			boolean hasNaturalZero = distance.kind().equals(measured.kind());
-			OptionalDouble perCent = limitSi == 0 || !hasNaturalZero ? OptionalDouble.empty()
-					: OptionalDouble.of(100 * distance.si() / Math.abs(limitSi));
-			return new Comparing(standing, Optional.of(measured), Optional.of(limit),
-					Optional.of(new Margin(distance, perCent)));
-		}
-	}
+        private static <Q extends Quantity<Q>> Comparing decide(Q measured, Limit<Q> limit, Quantity<?> distance, boolean strict) {
+            double inside = distance.si();
+            // Binary rounding of decimal inputs must not turn "exactly at the limit" into a shortfall.
+            double size = Math.max(Math.abs(measured.si()), Math.abs(limit.value().si()));
+            if (Math.abs(inside) <= 1e-9 * size) {
+                inside = 0;
+            }
+            double uncertainty = measured.accuracySi().orElse(0);
+            Standing standing;
+            if (Math.abs(inside) < uncertainty) {
+                standing = Standing.BORDERLINE;
+            } else {
+                standing = inside > 0 || inside == 0 && !strict ? Standing.MEETS : Standing.FALLS_SHORT;
+            }
+            double limitSi = limit.value().si();
+            boolean hasNaturalZero = distance.kind().equals(measured.kind());
+            OptionalDouble perCent = limitSi == 0 || !hasNaturalZero ? OptionalDouble.empty()
+                    : OptionalDouble.of(100 * distance.si() / Math.abs(limitSi));
+            return new Comparing(standing, Optional.of(measured), Optional.of(limit),
+                    Optional.of(new Margin(distance, perCent)));
+        }
+    }
 }

@@ -15,21 +15,21 @@ import garboard.quantity.Quantity;
  */
 public record Limit<Q extends Quantity<Q>>(Q value, String origin, boolean fromMaker) {
 
-	public Limit {
-		Objects.requireNonNull(value, "value");
-		Objects.requireNonNull(origin, "origin");
-	}
+    public Limit {
+        Objects.requireNonNull(value, "value");
+        Objects.requireNonNull(origin, "origin");
+    }
 
-	/** A limit that stands by itself. */
-	public static <Q extends Quantity<Q>> Limit<Q> of(Q value, String origin) {
-		return new Limit<>(value, origin, false);
-	}
+    /** A limit that stands by itself. */
+    public static <Q extends Quantity<Q>> Limit<Q> of(Q value, String origin) {
+        return new Limit<>(value, origin, false);
+    }
 
-	/**
-	 * The maker's own limit where it is entered, else the general figure. Not to be used by a check whose basis is a
-	 * regulation; the check refuses it.
-	 */
-	public static <Q extends Quantity<Q>> Limit<Q> makerOr(Optional<Q> makersLimit, Q general, String origin) {
-		return makersLimit.map(value -> new Limit<>(value, "maker's limit", true)).orElseGet(() -> of(general, origin));
-	}
+    /**
+     * The maker's own limit where it is entered, else the general figure. Not to be used by a check whose basis is a
+     * regulation; the check refuses it.
+     */
+    public static <Q extends Quantity<Q>> Limit<Q> makerOr(Optional<Q> makersLimit, Q general, String origin) {
+        return makersLimit.map(value -> new Limit<>(value, "maker's limit", true)).orElseGet(() -> of(general, origin));
+    }
 }

@@ -15,8 +15,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
  * @param label the same in words
  */
 public record Missing(EObject owner, EStructuralFeature feature, String key, String label) {
-	public Missing {
-		Objects.requireNonNull(owner, "owner");
-		Objects.requireNonNull(feature, "feature");
-	}
+    public Missing {
+        Objects.requireNonNull(owner, "owner");
+        Objects.requireNonNull(feature, "feature");
+    }
 }

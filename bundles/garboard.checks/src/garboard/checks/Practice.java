@@ -9,15 +9,15 @@ import java.util.List;
  */
 public interface Practice {
 
-	/** For ever: words in small letters with hyphens, stored in records. */
-	String id();
+    /** For ever: words in small letters with hyphens, stored in records. */
+    String id();
 
-	/** The name that people read. */
-	String name();
+    /** The name that people read. */
+    String name();
 
-	/** To which installations it speaks, and with what authority, in one or two sentences. */
-	String appliesTo();
+    /** To which installations it speaks, and with what authority, in one or two sentences. */
+    String appliesTo();
 
-	/** Its checks, in the order of a walk through the installation. */
-	List<Check<?>> checks();
+    /** Its checks, in the order of a walk through the installation. */
+    List<Check<?>> checks();
 }

@@ -22,23 +22,23 @@ import garboard.model.Vessel;
  */
 public record Situation<S extends EObject>(S subject, CommissioningRecord record, LocalDate today) {
 
-	/** The vessel. Only to be called by checks that need a feature of it, which makes sure that it is there. */
-	public Vessel vessel() {
-		return record.getVessel();
-	}
+    /** The vessel. Only to be called by checks that need a feature of it, which makes sure that it is there. */
+    public Vessel vessel() {
+        return record.getVessel();
+    }
 
-	/** The set. Only to be called by checks that need a feature of it, which makes sure that it is there. */
-	public GeneratorSet set() {
-		return record.getGeneratorSet();
-	}
+    /** The set. Only to be called by checks that need a feature of it, which makes sure that it is there. */
+    public GeneratorSet set() {
+        return record.getGeneratorSet();
+    }
 
-	/** The maker's own figure, where it is entered. */
-	public <Q> Optional<Q> maker(Function<MakerLimits, Q> getter) {
-		return Optional.ofNullable(record.getGeneratorSet()).map(GeneratorSet::getMakerLimits).map(getter);
-	}
+    /** The maker's own figure, where it is entered. */
+    public <Q> Optional<Q> maker(Function<MakerLimits, Q> getter) {
+        return Optional.ofNullable(record.getGeneratorSet()).map(GeneratorSet::getMakerLimits).map(getter);
+    }
 
-	/** A figure that the check can use but does not need, from anywhere in the record; null-safe along the getters. */
-	public <P, Q> Optional<Q> optional(P part, Function<P, Q> getter) {
-		return Optional.ofNullable(part).map(getter);
-	}
+    /** A figure that the check can use but does not need, from anywhere in the record; null-safe along the getters. */
+    public <P, Q> Optional<Q> optional(P part, Function<P, Q> getter) {
+        return Optional.ofNullable(part).map(getter);
+    }
 }

@@ -27,24 +27,24 @@ import garboard.quantity.Quantity;
  * @param broke the exception, for {@link Standing#CHECK_BROKE}
  */
 public record Verdict(Check<?> check, EObject subject, String subjectKey, String subjectLabel, Standing standing,
-		String sentence, Optional<Quantity<?>> measured, Optional<Limit<?>> limit, Optional<Margin> margin,
-		Optional<Remedy> remedy, List<Missing> missing, Optional<String> acceptance, Optional<RuntimeException> broke) {
+        String sentence, Optional<Quantity<?>> measured, Optional<Limit<?>> limit, Optional<Margin> margin,
+        Optional<Remedy> remedy, List<Missing> missing, Optional<String> acceptance, Optional<RuntimeException> broke) {
 
-	public Verdict {
-		Objects.requireNonNull(check, "check");
-		Objects.requireNonNull(standing, "standing");
-		Objects.requireNonNull(sentence, "sentence");
-		missing = List.copyOf(missing);
-	}
+    public Verdict {
+        Objects.requireNonNull(check, "check");
+        Objects.requireNonNull(standing, "standing");
+        Objects.requireNonNull(sentence, "sentence");
+        missing = List.copyOf(missing);
+    }
 
-	/** Whether a person must do something about it: falls short, borderline with danger to people, or check broke. */
-	public boolean needsAction() {
-		return standing == Standing.FALLS_SHORT || standing == Standing.CHECK_BROKE
-				|| standing == Standing.BORDERLINE && check.gravity() == Gravity.DANGER_TO_PEOPLE;
-	}
+    /** Whether a person must do something about it: falls short, borderline with danger to people, or check broke. */
+    public boolean needsAction() {
+        return standing == Standing.FALLS_SHORT || standing == Standing.CHECK_BROKE
+                || standing == Standing.BORDERLINE && check.gravity() == Gravity.DANGER_TO_PEOPLE;
+    }
 
-	Verdict withAcceptance(Standing newStanding, String note) {
-		return new Verdict(check, subject, subjectKey, subjectLabel, newStanding, sentence, measured, limit, margin,
-				remedy, missing, Optional.of(note), broke);
-	}
+    Verdict withAcceptance(Standing newStanding, String note) {
+        return new Verdict(check, subject, subjectKey, subjectLabel, newStanding, sentence, measured, limit, margin,
+                remedy, missing, Optional.of(note), broke);
+    }
 }

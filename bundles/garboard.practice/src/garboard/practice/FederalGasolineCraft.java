@@ -11,23 +11,23 @@ import garboard.checks.Practice;
 /** US federal rules for boats with gasoline engines: 33 CFR 183 subparts I, J and K. */
 public final class FederalGasolineCraft implements Practice {
 
-	@Override
-	public String id() {
-		return "us-federal-gasoline";
-	}
+    @Override
+    public String id() {
+        return "us-federal-gasoline";
+    }
 
-	@Override
-	public String name() {
-		return "US federal rules for gasoline craft (33 CFR 183)";
-	}
+    @Override
+    public String name() {
+        return "US federal rules for gasoline craft (33 CFR 183)";
+    }
 
-	@Override
-	public String appliesTo() {
-		return "Boats with a gasoline engine for power or propulsion, as law for their builders; elsewhere a check of this practice does not apply and says so.";
-	}
+    @Override
+    public String appliesTo() {
+        return "Boats with a gasoline engine for power or propulsion, as law for their builders; elsewhere a check of this practice does not apply and says so.";
+    }
 
-	@Override
-	public List<Check<?>> checks() {
-		return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
-	}
+    @Override
+    public List<Check<?>> checks() {
+        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+    }
 }

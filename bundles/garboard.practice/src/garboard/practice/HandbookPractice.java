@@ -11,23 +11,23 @@ import garboard.checks.Practice;
 /** Handbooks, trade press and common practice: what a careful installer does anyway. */
 public final class HandbookPractice implements Practice {
 
-	@Override
-	public String id() {
-		return "handbook-practice";
-	}
+    @Override
+    public String id() {
+        return "handbook-practice";
+    }
 
-	@Override
-	public String name() {
-		return "Handbook and common practice";
-	}
+    @Override
+    public String name() {
+        return "Handbook and common practice";
+    }
 
-	@Override
-	public String appliesTo() {
-		return "All installations. Figures from handbooks, the trade press and common practice; the maker's own limit takes their place where it is entered.";
-	}
+    @Override
+    public String appliesTo() {
+        return "All installations. Figures from handbooks, the trade press and common practice; the maker's own limit takes their place where it is entered.";
+    }
 
-	@Override
-	public List<Check<?>> checks() {
-		return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
-	}
+    @Override
+    public List<Check<?>> checks() {
+        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+    }
 }

@@ -11,23 +11,23 @@ import garboard.checks.Practice;
 /** Voluntary small-craft standards, as far as they were seen quoted. */
 public final class SmallCraftStandards implements Practice {
 
-	@Override
-	public String id() {
-		return "small-craft-standards";
-	}
+    @Override
+    public String id() {
+        return "small-craft-standards";
+    }
 
-	@Override
-	public String name() {
-		return "Voluntary small-craft standards, as quoted";
-	}
+    @Override
+    public String name() {
+        return "Voluntary small-craft standards, as quoted";
+    }
 
-	@Override
-	public String appliesTo() {
-		return "All small craft, voluntarily. Only figures seen in extracts or quotations; whoever has the standard in hand enters its figure as a limit.";
-	}
+    @Override
+    public String appliesTo() {
+        return "All small craft, voluntarily. Only figures seen in extracts or quotations; whoever has the standard in hand enters its figure as a limit.";
+    }
 
-	@Override
-	public List<Check<?>> checks() {
-		return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
-	}
+    @Override
+    public List<Check<?>> checks() {
+        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+    }
 }

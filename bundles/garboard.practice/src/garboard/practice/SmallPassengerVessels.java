@@ -11,23 +11,23 @@ import garboard.checks.Practice;
 /** US rules for small passenger vessels: 46 CFR subchapter T. */
 public final class SmallPassengerVessels implements Practice {
 
-	@Override
-	public String id() {
-		return "us-small-passenger";
-	}
+    @Override
+    public String id() {
+        return "us-small-passenger";
+    }
 
-	@Override
-	public String name() {
-		return "US small passenger vessels (46 CFR subchapter T)";
-	}
+    @Override
+    public String name() {
+        return "US small passenger vessels (46 CFR subchapter T)";
+    }
 
-	@Override
-	public String appliesTo() {
-		return "Small passenger vessels under 46 CFR 175.110, as law; elsewhere a check of this practice does not apply and says so.";
-	}
+    @Override
+    public String appliesTo() {
+        return "Small passenger vessels under 46 CFR 175.110, as law; elsewhere a check of this practice does not apply and says so.";
+    }
 
-	@Override
-	public List<Check<?>> checks() {
-		return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
-	}
+    @Override
+    public List<Check<?>> checks() {
+        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+    }
 }

@@ -12,33 +12,33 @@ import garboard.checks.Basis.Status;
 /** The register of sources: every basis that a check cites, with how sure we are of its text. */
 public final class Sources {
 
-	// Handbooks
-	public static final Basis GERR_CH_7 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 7", Status.RETRIEVED);
-	public static final Basis GERR_CH_16 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 16", Status.RETRIEVED);
-	public static final Basis GERR_CH_17 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 17", Status.RETRIEVED);
-	public static final Basis GERR_CH_19 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 19", Status.RETRIEVED);
-	public static final Basis GERR = handbook("Gerr, Boat Mechanical Systems Handbook (2009)", Status.RETRIEVED);
-	public static final Basis MARINE_DIESEL_BASICS = handbook("Marine Diesel Basics 1", Status.RETRIEVED);
+    // Handbooks
+    public static final Basis GERR_CH_7 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 7", Status.RETRIEVED);
+    public static final Basis GERR_CH_16 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 16", Status.RETRIEVED);
+    public static final Basis GERR_CH_17 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 17", Status.RETRIEVED);
+    public static final Basis GERR_CH_19 = handbook("Gerr, Boat Mechanical Systems Handbook (2009), ch. 19", Status.RETRIEVED);
+    public static final Basis GERR = handbook("Gerr, Boat Mechanical Systems Handbook (2009)", Status.RETRIEVED);
+    public static final Basis MARINE_DIESEL_BASICS = handbook("Marine Diesel Basics 1", Status.RETRIEVED);
 
-	// Voluntary standards, seen only as far as others quote them
-	public static final Basis ABYC_P_1 = standard("ABYC P-1", Status.QUOTED);
-	public static final Basis ABYC_H_27 = standard("ABYC H-27", Status.QUOTED);
-	public static final Basis ABYC_E_11 = standard("ABYC E-11", Status.QUOTED);
-	public static final Basis ISO_9093 = standard("ISO 9093:2020 (extract)", Status.RETRIEVED);
+    // Voluntary standards, seen only as far as others quote them
+    public static final Basis ABYC_P_1 = standard("ABYC P-1", Status.QUOTED);
+    public static final Basis ABYC_H_27 = standard("ABYC H-27", Status.QUOTED);
+    public static final Basis ABYC_E_11 = standard("ABYC E-11", Status.QUOTED);
+    public static final Basis ISO_9093 = standard("ISO 9093:2020 (extract)", Status.RETRIEVED);
 
-	// Trade press
-	public static final Basis TRADE_PRESS = tradePress("marine trade press");
+    // Trade press
+    public static final Basis TRADE_PRESS = tradePress("marine trade press");
 
-	private Sources() {
-	}
+    private Sources() {
+    }
 
-	/** A section of 33 CFR whose own text was read. */
-	public static Basis cfr33(String section) {
-		return regulation("33 CFR " + section, Status.RETRIEVED);
-	}
+    /** A section of 33 CFR whose own text was read. */
+    public static Basis cfr33(String section) {
+        return regulation("33 CFR " + section, Status.RETRIEVED);
+    }
 
-	/** A section of 46 CFR whose own text was read. */
-	public static Basis cfr46(String section) {
-		return regulation("46 CFR " + section, Status.RETRIEVED);
-	}
+    /** A section of 46 CFR whose own text was read. */
+    public static Basis cfr46(String section) {
+        return regulation("46 CFR " + section, Status.RETRIEVED);
+    }
 }
