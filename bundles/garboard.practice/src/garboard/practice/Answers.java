@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice;
+
+import garboard.checks.Comparison;
+import garboard.model.Answer;
+
+/** Comparisons of plain answers; each of the two sentences says what was found, for the one case and for the other. */
+public final class Answers {
+
+    private Answers() {
+    }
+
+    /** Holds when the answer is yes. */
+    public static Comparison yes(Answer answer, String whenItHolds, String whenItDoesNot) {
+        return holds(answer == Answer.YES, whenItHolds, whenItDoesNot);
+    }
+
+    /** Holds when the answer is no. */
+    public static Comparison no(Answer answer, String whenItHolds, String whenItDoesNot) {
+        return holds(answer == Answer.NO, whenItHolds, whenItDoesNot);
+    }
+
+    private static Comparison holds(boolean holds, String whenItHolds, String whenItDoesNot) {
+        return Comparison.holds(holds ? whenItHolds : whenItDoesNot, holds);
+    }
+}
