@@ -3,6 +3,7 @@ package garboard.quantity;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
@@ -69,7 +70,7 @@ record AffineConversion(double numerator, double denominator, double shift) impl
 
     private static double nearest(RationalNumber number) {
         return new BigDecimal(number.getDividend())
-            .divide(new BigDecimal(number.getDivisor()), java.math.MathContext.DECIMAL128).doubleValue();
+            .divide(new BigDecimal(number.getDivisor()), MathContext.DECIMAL128).doubleValue();
     }
 
     private static BigInteger lowestCommonMultiple(BigInteger a, BigInteger b) {

@@ -45,7 +45,6 @@ public final class Display {
     private static String rounded(double number, int digits) {
         BigDecimal exact = BigDecimal.valueOf(number);
         int beforePoint = exact.precision() - exact.scale();
-        BigDecimal rounded = exact.round(new MathContext(Math.max(digits, beforePoint), RoundingMode.HALF_UP)).stripTrailingZeros();
-        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+        return DecimalText.of(exact.round(new MathContext(Math.max(digits, beforePoint), RoundingMode.HALF_UP)).doubleValue());
     }
 }

@@ -81,7 +81,7 @@ final class DisplayUnits {
             steps(Current.KIND, new Step(1, "A", "mA")),
             steps(Resistance.KIND, new Step(1, "mohm", "uohm"), new Step(1, "ohm", "mohm"), new Step(1, "kohm", "ohm"),
                 new Step(1, "Mohm", "kohm"), everythingElse("Mohm")),
-            steps(Ratio.KIND, new Step(1000, "ppm", "ppm"))));
+            steps(Ratio.KIND, new Step(500, "ppm", "ppm"))));
         return Map.copyOf(all);
     }
 

@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 
 /**
  * A number as a person types it: {@code 12}, {@code 12.5}, {@code 12,5}, {@code 1e-3}, {@code -3}, {@code 3/4}, {@code 1 1/2}.
- * The comma is a decimal comma. There are no thousands separators.
+ * The comma is a decimal comma; {@code 1,500}, which might be a thousand and a half or fifteen hundred, is none of ours, while
+ * {@code 0,500} and {@code 1500,125} have one reading only. There are no thousands separators.
  *
  * @param typed the number as it stood
  * @param value what it is worth, finite
@@ -21,10 +22,13 @@ record NumberText(String typed, double value, int end) {
     private static final Pattern DECIMAL =
         Pattern.compile(SIGN + "(?:\\d+(?:[.,]\\d+)?|[.,]\\d+)(?:[eE]" + SIGN + "\\d+(?![\\d.,]))?(?![.,]?\\d)(?!/)");
     /** A comma with three digits behind it is a decimal comma to one reader and a thousands comma to the next. */
-    private static final Pattern AMBIGUOUS = Pattern.compile(SIGN + "([1-9]\\d{0,2}),(\\d{3})(?!\\d)");
+    private static final Pattern AMBIGUOUS = Pattern.compile(SIGN + "([1-9]\\d{0,2}),(\\d{3})(?![\\d.,])");
 
-    /** {@return the number the text begins with, nothing when it begins otherwise} */
+    /** {@return the number the text begins with, nothing when it begins otherwise or with one that has two readings} */
     static Optional<NumberText> leading(String text) {
+        if (AMBIGUOUS.matcher(text).lookingAt()) {
+            return Optional.empty();
+        }
         Matcher fraction = FRACTION.matcher(text);
         if (fraction.lookingAt()) {
             double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));

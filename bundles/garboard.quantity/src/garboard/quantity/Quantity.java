@@ -107,8 +107,9 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
             return withAccuracy(new Accuracy(DecimalText.of(halfWidth.si()), Given.PURE));
         }
         Given width = halfWidth.given();
-        boolean single = NumberText.whole(width.number()).isPresent();
-        return withAccuracy(new Accuracy(single ? width.number() : DecimalText.of(width.value()), width.unit()));
+        boolean oneNumber = NumberText.whole(width.number()).isPresent(); // not so in 5 ft 3 in
+        String unit = kind().accepts(width.unit()) ? width.unit() : halfWidth.kind().unit(width.unit()).symbol();
+        return withAccuracy(new Accuracy(oneNumber ? width.number() : DecimalText.of(width.value()), unit));
     }
 
     /**
@@ -139,7 +140,7 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
         if (this == other) {
             return true;
         }
-        return other != null && other.getClass() == getClass() && given().equals(((Quantity<?>) other).given());
+        return other != null && other.getClass() == getClass() && givenAlike((Quantity<?>) other);
     }
 
     @Override
@@ -151,6 +152,11 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
     @Override
     public final String toString() {
         return given().text(kind().unitMayBeLeftOut());
+    }
+
+    private boolean givenAlike(Quantity<?> other) {
+        boolean bothComputed = given == Given.COMPUTED && other.given == Given.COMPUTED;
+        return bothComputed ? si == other.si : given().equals(other.given());
     }
 
     private Given given() {

@@ -48,7 +48,7 @@ final class QuantityText {
         }
         NumberText number = number(tidy);
         String unit = unit(tidy.substring(number.end()).strip());
-        return new Given(number.typed(), number.value(), unit, Optional.empty());
+        return Given.typed(number.typed(), number.value(), unit);
     }
 
     private NumberText number(String tidy) {
@@ -60,7 +60,8 @@ final class QuantityText {
             throw refused(ambiguity.get());
         }
         return NumberText.leading(tidy).orElseThrow(
-            () -> refused("it does not begin with a number; write for example 12, 12.5, 3/4, 1 1/2 or 1e-3, without thousands separators"));
+            () -> refused("it does not begin with a number that can be read; write for example 12, 12.5, 3/4, 1 1/2 or 1e-3, "
+                + "without thousands separators"));
     }
 
     private String unit(String typed) {
@@ -71,7 +72,8 @@ final class QuantityText {
             throw refused(table.unitWanted());
         }
         if (table.find(typed).isEmpty()) {
-            throw refused(table.refusal(typed));
+            throw refused(Character.isDigit(typed.charAt(0))
+                ? "there is a second number, " + typed + "; write thousands without a gap" : table.refusal(typed));
         }
         return typed;
     }
@@ -107,7 +109,7 @@ final class QuantityText {
         double value = Double.parseDouble(found.group(2)) * INCHES_IN_A_FOOT + inches.get().value();
         boolean negative = found.group(1).equals("-") || found.group(1).equals("\u2212");
         String number = tidy.substring(0, found.start(5)).strip();
-        return Optional.of(new Given(number, negative ? -value : value, found.group(5), Optional.empty()));
+        return Optional.of(Given.typed(number, negative ? -value : value, found.group(5)));
     }
 
     private QuantityFormatException refused(String why) {

@@ -13,7 +13,7 @@ record TangentConversion() implements Conversion {
     @Override
     public double toSi(double degrees) {
         if (!(Math.abs(degrees) <= STEEPEST_DEGREES)) {
-            throw new QuantityFormatException("slope: " + DecimalText.of(degrees) + " deg - a slope in degrees lies between -"
+            throw new QuantityFormatException("slope: " + degrees + " deg - a slope in degrees lies between -"
                 + STEEPEST_DEGREES + " and " + STEEPEST_DEGREES);
         }
         return Math.tan(Math.toRadians(degrees));

@@ -17,9 +17,10 @@ import tech.units.indriya.function.RationalNumber;
 import tech.units.indriya.unit.Units;
 
 /**
- * The units of the trade as JSR 385 units, each built from SI by its defined factor. "Exact" factors are so by definition:
- * international yard and pound agreement of 1959, repeated in NIST Special Publication 811 (2008), appendix B.8, where they stand
- * in bold. Conventional factors are marked; they too are the ones of appendix B.8.
+ * The units of the trade as JSR 385 units, each built from SI by its defined factor. "Exact" factors are so by definition: the
+ * international yard and pound agreement of 1959, the US gallon of 231 cubic inches, standard gravity. All agree with NIST Special
+ * Publication 811 (2008), appendix B.8, which is also where the conventional columns of mercury and water come from; the tests hold
+ * them to the factors printed there.
  */
 final class TradeUnits {
 

@@ -4,6 +4,8 @@ package garboard.quantity;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The many ways to write one symbol: Unicode signs, spaces, raised figures, and slips of the finger. */
 final class UnitSpelling {
@@ -45,20 +47,19 @@ final class UnitSpelling {
         return plain.toString();
     }
 
-    /** {@return whether a text that matches in letters alone does not turn milli into mega or back} */
-    static boolean samePrefix(String plain, AcceptedUnit unit) {
-        char first = plain.charAt(0);
-        return first != 'm' && first != 'M' || unit.symbol().charAt(0) == first
-            || unit.spellings().stream().anyMatch(spelling -> spelling.charAt(0) == first && spelling.equalsIgnoreCase(plain));
+    /** {@return the plain symbol in small letters, but for an M at its head, which is mega and not milli} */
+    static String caseless(String plain) {
+        String small = plain.toLowerCase(Locale.ROOT);
+        return plain.startsWith("M") ? "M" + small.substring(1) : small;
     }
 
-    /** {@return the one unit a single slip away from the text, nothing when there is none or more than one} */
+    /** {@return the one unit of the same letters, or else a single slip away; nothing when there is none or more than one} */
     static Optional<AcceptedUnit> nearest(String plain, List<AcceptedUnit> units) {
         if (plain.length() < SHORTEST_WORTH_A_GUESS) {
             return Optional.empty();
         }
-        List<AcceptedUnit> near = units.stream().filter(unit -> isNear(plain, unit)).limit(2).toList();
-        return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+        return only(units, unit -> anySpelling(unit, spelling -> spelling.equalsIgnoreCase(plain)))
+            .or(() -> only(units, unit -> anySpelling(unit, spelling -> oneSlip(plain, spelling))));
     }
 
     /** {@return the words joined as in "mm, in or ft"} */
@@ -67,18 +68,20 @@ final class UnitSpelling {
         return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 
-    private static boolean isNear(String plain, AcceptedUnit unit) {
-        return oneSlip(plain, unit.symbol()) || unit.spellings().stream().anyMatch(spelling -> oneSlip(plain, spelling));
+    private static Optional<AcceptedUnit> only(List<AcceptedUnit> units, Predicate<AcceptedUnit> wanted) {
+        List<AcceptedUnit> found = units.stream().filter(wanted).limit(2).toList();
+        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    private static boolean anySpelling(AcceptedUnit unit, Predicate<String> wanted) {
+        return Stream.concat(Stream.of(unit.symbol()), unit.spellings().stream()).map(UnitSpelling::plain).anyMatch(wanted);
     }
 
     /** One letter too many, missing or wrong, or two neighbours exchanged; only for symbols of three letters and more. */
     private static boolean oneSlip(String typed, String symbol) {
         String a = typed.toLowerCase(Locale.ROOT);
-        String b = plain(symbol).toLowerCase(Locale.ROOT);
-        if (a.equals(b)) {
-            return true;
-        }
-        if (b.length() <= SHORTEST_WORTH_A_GUESS || Math.abs(a.length() - b.length()) > 1) {
+        String b = symbol.toLowerCase(Locale.ROOT);
+        if (a.equals(b) || b.length() <= SHORTEST_WORTH_A_GUESS || Math.abs(a.length() - b.length()) > 1) {
             return false;
         }
         int head = 0;

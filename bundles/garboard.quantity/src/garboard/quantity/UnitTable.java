@@ -3,12 +3,9 @@ package garboard.quantity;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 import javax.measure.Unit;
 
@@ -27,7 +24,7 @@ final class UnitTable {
     private final boolean unitMayBeLeftOut;
     private final List<AcceptedUnit> units;
     private final Map<String, AcceptedUnit> exact = new HashMap<>();
-    private final Map<String, Set<AcceptedUnit>> anyCase = new HashMap<>();
+    private final Map<String, AcceptedUnit> anyCase = new HashMap<>();
 
     private UnitTable(Declaration declared) {
         kindName = declared.kindName;
@@ -69,34 +66,24 @@ final class UnitTable {
     }
 
     /**
-     * {@return the unit typed, nothing when it is none of this kind or could be two} The exact symbol goes first, then the
-     * same letters in another case; but m and M at the head are milli and mega and never stand for each other.
+     * {@return the unit typed, nothing when it is none of this kind} The exact symbol goes first, then the same letters in
+     * another case; but m and M at the head are milli and mega and never stand for each other.
      */
     Optional<AcceptedUnit> find(String typed) {
         AcceptedUnit asWritten = exact.get(typed);
         if (asWritten != null) {
             return Optional.of(asWritten);
         }
-        String plain = UnitSpelling.plain(typed);
-        AcceptedUnit asFolded = exact.get(plain);
-        if (asFolded != null) {
-            return Optional.of(asFolded);
-        }
-        Set<AcceptedUnit> candidates = anyCase.getOrDefault(lower(plain), Set.of());
-        return candidates.size() == 1 ? candidates.stream().filter(unit -> UnitSpelling.samePrefix(plain, unit)).findFirst()
-            : Optional.empty();
+        return Optional.ofNullable(anyCase.get(UnitSpelling.caseless(UnitSpelling.plain(typed))));
     }
 
     /** {@return why the typed text is no unit of this kind and what would be right} */
     String refusal(String typed) {
-        String plain = UnitSpelling.plain(typed);
-        Set<AcceptedUnit> candidates = anyCase.getOrDefault(lower(plain), Set.of());
-        if (candidates.size() > 1) {
-            return typed + " could be " + UnitSpelling.orList(candidates.stream().map(AcceptedUnit::symbol).toList())
-                + "; write capital and small letters as shown";
+        if (typed.isBlank()) {
+            return unitWanted();
         }
         String start = typed + " is not a unit of " + kindName + "; ";
-        return UnitSpelling.nearest(plain, units).map(near -> start + "did you mean " + near.symbol() + "?")
+        return UnitSpelling.nearest(UnitSpelling.plain(typed), units).map(near -> start + "did you mean " + near.symbol() + "?")
             .orElseGet(() -> start + "use " + usual());
     }
 
@@ -116,18 +103,11 @@ final class UnitTable {
     }
 
     private void enter(String spelling, AcceptedUnit unit) {
-        for (String form : new LinkedHashSet<>(List.of(spelling, UnitSpelling.plain(spelling)))) {
-            AcceptedUnit earlier = exact.put(form, unit);
-            if (earlier != null && earlier != unit) {
-                throw new IllegalArgumentException(kindName + ": " + form + " is declared for " + earlier.symbol() + " and "
-                    + unit.symbol());
-            }
+        AcceptedUnit sameText = exact.put(spelling, unit);
+        AcceptedUnit sameLetters = anyCase.put(UnitSpelling.caseless(UnitSpelling.plain(spelling)), unit);
+        if (sameText != null || sameLetters != null && sameLetters != unit) {
+            throw new IllegalArgumentException(kindName + ": " + spelling + " is declared twice");
         }
-        anyCase.computeIfAbsent(lower(UnitSpelling.plain(spelling)), none -> new LinkedHashSet<>()).add(unit);
-    }
-
-    private static String lower(String text) {
-        return text.toLowerCase(Locale.ROOT);
     }
 
     /** The declaration of a table, one line a unit. */
