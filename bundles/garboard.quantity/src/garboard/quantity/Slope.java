@@ -27,7 +27,7 @@ public final class Slope extends Quantity<Slope> {
     /**
      * {@return the slope of a number in a unit}
      *
-     * @throws QuantityFormatException  when the text is no unit of slope
+     * @throws QuantityFormatException  when the text is no unit of slope, or beyond 89.9 deg either way
      * @throws IllegalArgumentException when the number is not finite
      */
     public static Slope of(double number, String unit) {
