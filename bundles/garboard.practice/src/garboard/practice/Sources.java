@@ -29,6 +29,20 @@ public final class Sources {
     // Trade press
     public static final Basis TRADE_PRESS = tradePress("marine trade press");
 
+    // Raw water
+    public static final Basis CHANDLER_GUIDE = tradePress("a chandler's guide to raw-water flow for each 100 bhp");
+    public static final Basis PUMP_PIPING_TABLES = tradePress("tables of usual velocities in pump piping");
+    public static final Basis CLASS_RULES = standard("a classification society's rules, in summary", Status.QUOTED);
+
+    // Fuel
+    public static final Basis FILTER_COUNCIL =
+        new Basis(Basis.Kind.TRADE_PRESS, "published answers of a filter trade council", Status.RETRIEVED, "");
+    public static final Basis ISO_7840 = standard("ISO 7840:2021 and ISO 8469:2021, scope", Status.RETRIEVED);
+    public static final Basis ISO_16147 = standard("ISO 16147:2020, 5.1.4 (extract)", Status.RETRIEVED);
+
+    // Ventilation
+    public static final Basis ISO_11105 = standard("ISO 11105:2020 (extract)", Status.RETRIEVED);
+
     private Sources() {
     }
 
@@ -40,5 +54,20 @@ public final class Sources {
     /** A section of 46 CFR whose own text was read. */
     public static Basis cfr46(String section) {
         return regulation("46 CFR " + section, Status.RETRIEVED);
+    }
+
+    /** A section of 33 CFR that is cited from memory, to be confirmed against the text. */
+    public static Basis cfr33FromMemory(String section) {
+        return regulation("33 CFR " + section, Status.FROM_MEMORY);
+    }
+
+    /** A section of 33 CFR read where somebody else reproduces it. */
+    public static Basis cfr33Quoted(String section) {
+        return regulation("33 CFR " + section, Status.QUOTED);
+    }
+
+    /** A section of 46 CFR that is cited from memory, to be confirmed against the text. */
+    public static Basis cfr46FromMemory(String section) {
+        return regulation("46 CFR " + section, Status.FROM_MEMORY);
     }
 }
