@@ -43,6 +43,16 @@ public final class Sources {
     // Ventilation
     public static final Basis ISO_11105 = standard("ISO 11105:2020 (extract)", Status.RETRIEVED);
 
+    // Siphon break and exhaust
+    public static final Basis TRADE_PRESS_2017 = tradePress("marine trade press, 2017");
+    public static final Basis TRADE_PRESS_2021 = tradePress("marine trade press, 2021");
+    public static final Basis UK_CODE_SECTION_7 =
+        standard("Code of practice for small commercial vessels (UK), section 7, Machinery", Status.RETRIEVED);
+    public static final Basis ABYC_P_1_CLAMPS = standard("ABYC P-1.7.1.10.1", Status.QUOTED);
+    public static final Basis ABYC_P_1_FROM_MEMORY = standard("ABYC P-1", Status.FROM_MEMORY);
+    public static final Basis UL_1129 = standard("ABYC P-1 and UL 1129", Status.QUOTED);
+    public static final Basis EXHAUST_HOSE_STANDARDS = standard("SAE J2006:2013 and ISO 13363:2016, scope", Status.RETRIEVED);
+
     private Sources() {
     }
 
