@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -14,6 +15,7 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 import garboard.model.CommissioningRecord;
+import garboard.model.Labels;
 
 /**
  * Holds records against a catalogue. Reads the record only; safe for use by several threads as long as each has a record
@@ -23,10 +25,17 @@ public final class Evaluator {
 
     private final Catalogue catalogue;
     private final Containment containment = new Containment();
-    private final Judge judge = new Judge(containment);
+    private final Judge judge;
 
+    /** Names places in English. */
     public Evaluator(Catalogue catalogue) {
+        this(catalogue, Labels.in(Locale.ENGLISH));
+    }
+
+    /** @param labels how places in the record are named to people */
+    public Evaluator(Catalogue catalogue, Labels labels) {
         this.catalogue = catalogue;
+        this.judge = new Judge(containment, labels);
     }
 
     public Catalogue catalogue() {
@@ -96,7 +105,7 @@ public final class Evaluator {
             owner = (EObject) owner.eGet(chain.get(index));
             index++;
         }
-        return Judge.missingPart(owner, chain.subList(index, chain.size()));
+        return judge.missingPart(owner, chain.subList(index, chain.size()));
     }
 
     /** The record's objects by class, collected once for all checks. */

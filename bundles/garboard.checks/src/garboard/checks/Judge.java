@@ -14,15 +14,19 @@ import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 import garboard.model.CommissioningRecord;
+import garboard.model.Labels;
+import garboard.model.RecordPath;
 import garboard.quantity.Quantity;
 
 /** Evaluates one check on one subject. The only place where a comparison becomes a verdict. */
 final class Judge {
 
     private final Containment containment;
+    private final Labels labels;
 
-    Judge(Containment containment) {
+    Judge(Containment containment, Labels labels) {
         this.containment = containment;
+        this.labels = labels;
     }
 
     /** The verdict of a check on a subject; never throws for a fault in the check. */
@@ -122,19 +126,19 @@ final class Judge {
         });
     }
 
-    private static void add(EObject owner, List<EStructuralFeature> rest, Map<String, Missing> into) {
-        String key = Places.key(owner, rest);
-        into.putIfAbsent(key, new Missing(owner, rest.getFirst(), key, Places.label(owner, rest)));
+    private void add(EObject owner, List<EStructuralFeature> rest, Map<String, Missing> into) {
+        Missing missing = missingPart(owner, rest);
+        into.putIfAbsent(missing.key(), missing);
     }
 
-    static Missing missingPart(EObject owner, List<? extends EStructuralFeature> rest) {
-        List<EStructuralFeature> features = List.copyOf(rest);
-        return new Missing(owner, features.getFirst(), Places.key(owner, features), Places.label(owner, features));
+    /** What is missing below an existing part. */
+    Missing missingPart(EObject owner, List<? extends EStructuralFeature> rest) {
+        return new Missing(owner, rest.getFirst(), RecordPath.key(owner, rest), RecordPath.words(owner, rest, labels));
     }
 
-    private static Verdict verdict(Check<?> check, EObject subject, Standing standing, String sentence, Comparing compared,
+    private Verdict verdict(Check<?> check, EObject subject, Standing standing, String sentence, Comparing compared,
             Optional<Remedy> remedy, List<Missing> missing, Optional<RuntimeException> broke) {
-        return new Verdict(check, subject, Places.key(subject, List.of()), Places.label(subject, List.of()), standing,
+        return new Verdict(check, subject, RecordPath.key(subject), RecordPath.words(subject, labels), standing,
                 sentence, compared.measured(), compared.limit(), compared.margin(), remedy, missing, Optional.empty(), broke);
     }
 
