@@ -34,8 +34,8 @@ public enum BackPressureForm {
         }
     },
 
-    /** dp[Pa] = 6.32 L Q^2 / (D^5 (T_C + 273)); L m, Q m3/s, D m. Friction factor 0.0221. */
-    PASCAL(Source.quoted("published pascal form of the exhaust back pressure formula").noting("its friction factor is 0.0221")) {
+    /** dp[Pa] = 6.32 L Q^2 / (D^5 (T_C + 273)); L m, Q m3/s, D m. Friction factor 0.022. */
+    PASCAL(Source.quoted("published pascal form of the exhaust back pressure formula").noting("its friction factor is 0.022")) {
         @Override
         PressureDifference reckon(ExhaustSection section, VolumeFlow flow) {
             return PressureDifference.of(6.32 * section.effectiveLength().si() * flow.si() * flow.si()
