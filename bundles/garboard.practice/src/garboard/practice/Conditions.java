@@ -46,6 +46,13 @@ public final class Conditions {
                         "no gasoline engine is aboard, so 33 CFR 183 does not apply as law");
     }
 
+    /** Boats on which 33 CFR 183 is a yardstick and no law. */
+    public static Condition<EObject> boatWithoutGasolineEngine() {
+        return Condition.when("boats without a gasoline engine, outboards left out of account")
+                .known(path(VESSEL__GASOLINE_ENGINE_ABOARD)).test(s -> s.vessel().getGasolineEngineAboard() != Answer.YES,
+                        "a gasoline engine is aboard, so 33 CFR 183 applies as law");
+    }
+
     /** 46 CFR subchapter T speaks to small passenger vessels (46 CFR 175.110). */
     public static Condition<EObject> smallPassengerVessel() {
         return Condition.when("small passenger vessels (46 CFR 175.110)").known(path(VESSEL__SERVICE)).test(
@@ -57,6 +64,11 @@ public final class Conditions {
     public static Condition<EObject> sailing() {
         return Condition.when("sailing yachts").known(path(VESSEL__HULL_KIND)).test(s -> isSailing(s.vessel()),
                 "the vessel does not sail");
+    }
+
+    /** Motor craft, which roll but do not heel for hours. */
+    public static Condition<EObject> motorCraft() {
+        return Condition.when("motor craft").known(path(VESSEL__HULL_KIND)).test(s -> !isSailing(s.vessel()), "the vessel sails");
     }
 
     /** Whether the vessel heels under sail for hours, which is another thing than rolling. */
