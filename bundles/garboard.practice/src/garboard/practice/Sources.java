@@ -53,6 +53,18 @@ public final class Sources {
     public static final Basis UL_1129 = standard("ABYC P-1 and UL 1129", Status.QUOTED);
     public static final Basis EXHAUST_HOSE_STANDARDS = standard("SAE J2006:2013 and ISO 13363:2016, scope", Status.RETRIEVED);
 
+    // Starting battery and cables
+    public static final Basis US_ARMY_STATE_OF_CHARGE =
+        handbook("US Army TM 5-3805-262-20, state of charge by open-circuit voltage", Status.RETRIEVED);
+    public static final Basis US_ARMY_CELL_SPREAD = handbook("US Army TM 9-6140-200-14, specific gravity of cells", Status.RETRIEVED);
+    public static final Basis CRANKING_DEFINITIONS = standard("SAE J537, EN 50342-1 and IEC 60095-1", Status.QUOTED);
+    public static final Basis SAE_J541 = standard("SAE J541", Status.QUOTED);
+    public static final Basis EN_50272_2 = standard("EN 50272-2 (IEC 62485-2)", Status.QUOTED);
+    public static final Basis ISO_10133_BATTERIES = standard("ISO 10133 clause 5, now in ISO 13297", Status.QUOTED);
+    public static final Basis ISO_10133_CABLES = standard("ISO 10133 clause 7, now in ISO 13297", Status.QUOTED);
+    public static final Basis ISO_10133_AMPACITY = standard("ISO 10133 annex A, now in ISO 13297", Status.FROM_MEMORY);
+    public static final Basis ISO_13297 = standard("ISO 13297", Status.QUOTED);
+
     private Sources() {
     }
 
@@ -79,5 +91,10 @@ public final class Sources {
     /** A section of 46 CFR that is cited from memory, to be confirmed against the text. */
     public static Basis cfr46FromMemory(String section) {
         return regulation("46 CFR " + section, Status.FROM_MEMORY);
+    }
+
+    /** A law whose text was read, taken as practice where it does not bind. */
+    public static Basis yardstick(String law) {
+        return new Basis(Basis.Kind.COMMON_PRACTICE, "common practice after " + law + ", which is no law here", Status.RETRIEVED, "");
     }
 }
