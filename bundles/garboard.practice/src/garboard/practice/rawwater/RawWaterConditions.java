@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice.rawwater;
+
+import static garboard.checks.FeaturePath.path;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__COOLING;
+import static garboard.model.GarboardPackage.Literals.HULL_PICK_UP__KIND;
+import static garboard.model.GarboardPackage.Literals.SEACOCK__KIND;
+import static garboard.model.GarboardPackage.Literals.VESSEL__HULL_MATERIAL;
+
+import org.eclipse.emf.ecore.EObject;
+
+import garboard.checks.Condition;
+import garboard.model.Cooling;
+import garboard.model.HullMaterial;
+import garboard.model.StrainerPickUp;
+import garboard.model.ValveKind;
+
+/** When checks of the raw-water circuit apply. */
+final class RawWaterConditions {
+
+    private RawWaterConditions() {
+    }
+
+    /** The set gives its heat to sea water that runs through it. */
+    static Condition<EObject> cooledBySeaWater() {
+        return Condition.when("sets cooled by sea water, through a heat exchanger or directly").known(path(GENERATOR_SET__COOLING))
+            .test(s -> s.set().getCooling() != Cooling.KEEL_COOLED, "the set is keel-cooled");
+    }
+
+    /** There is a valve to speak of. */
+    static Condition<EObject> seacockFitted() {
+        return Condition.when("where a valve is fitted at the hull").known(path(SEACOCK__KIND))
+            .test(s -> s.record().getRawWater().getSeacock().getKind() != ValveKind.NONE, "no valve is fitted at the hull");
+    }
+
+    /** A scoop that takes the water in with the speed of the boat. */
+    static Condition<EObject> scoopFacesForward() {
+        return Condition.when("scoops that face forward").known(path(HULL_PICK_UP__KIND)).test(
+            s -> s.record().getRawWater().getPickUp().getKind() == StrainerPickUp.SCOOP_FACING_FORWARD,
+            "the intake does not face forward");
+    }
+
+    /** Something with openings covers the intake on the outside. */
+    static Condition<EObject> outsideStrainerFitted() {
+        return Condition.when("where a grating or strainer covers the intake outside").known(path(HULL_PICK_UP__KIND)).test(
+            s -> s.record().getRawWater().getPickUp().getKind() != StrainerPickUp.NONE, "nothing covers the intake outside");
+    }
+
+    /** Copper alloys and aluminium in one hull make a battery. */
+    static Condition<EObject> aluminiumHull() {
+        return Condition.when("aluminium hulls").known(path(VESSEL__HULL_MATERIAL))
+            .test(s -> s.vessel().getHullMaterial() == HullMaterial.ALUMINIUM, "the hull is not of aluminium");
+    }
+}
