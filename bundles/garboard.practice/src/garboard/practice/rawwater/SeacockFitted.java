@@ -12,6 +12,7 @@ import static garboard.model.GarboardPackage.Literals.VESSEL__DESIGN_HEEL;
 import static garboard.model.GarboardPackage.Literals.VESSEL__DESIGN_ROLL;
 import static garboard.model.GarboardPackage.Literals.VESSEL__DESIGN_TRIM;
 import static garboard.model.GarboardPackage.Literals.VESSEL__HULL_KIND;
+import static garboard.model.GarboardPackage.Literals.VESSEL__SINKAGE;
 
 import garboard.checks.Check;
 import garboard.checks.Comparison;
@@ -23,6 +24,7 @@ import garboard.physics.geometry.HeeledHeight;
 import garboard.physics.geometry.HeeledHeight.HeightAt;
 import garboard.physics.rawwater.Flooding;
 import garboard.physics.rawwater.SeacockZone;
+import garboard.practice.Clearance;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
 import garboard.practice.Sources;
@@ -45,7 +47,7 @@ final class SeacockFitted {
             .needs(path(HULL_PICK_UP__POSITION, POINT__X), path(HULL_PICK_UP__POSITION, POINT__Y), path(HULL_PICK_UP__POSITION, POINT__Z))
             .needsWhen(DesignAttitude::heels, path(VESSEL__DESIGN_HEEL))
             .needsWhen(DesignAttitude::rolls, path(VESSEL__DESIGN_ROLL))
-            .uses(HULL_PICK_UP__BORE)
+            .uses(HULL_PICK_UP__BORE, VESSEL__SINKAGE)
             .holds(SeacockFitted::compare)
             .remedy("Fit a flanged seacock to the hull at the intake")
             .build();
@@ -53,7 +55,7 @@ final class SeacockFitted {
 
     private static Comparison compare(Situation<HullPickUp> s) {
         var point = DesignAttitude.point(s.subject().getPosition());
-        var envelope = DesignAttitude.envelope(s.vessel());
+        var envelope = Clearance.envelope(s.vessel());
         HeightAt lowest = HeeledHeight.lowest(point, envelope);
         String where = "the intake is " + DesignAttitude.heightInWords(lowest.height()) + " at " + DesignAttitude.inWords(lowest.attitude());
         if (!SeacockZone.belowHeeledWaterline(point, envelope)) {

@@ -57,6 +57,14 @@ class SeacockFittedTest {
     }
 
     @Test
+    void sinkageBringsItUnder() {
+        record.getVessel().setDesignRoll(Angle.of(0, "deg"));
+        seacock(ValveKind.NONE, "0 m", "0 m", "50 mm").meets();
+        record.getVessel().setSinkage(Length.of(60, "mm"));
+        seacock(ValveKind.NONE, "0 m", "0 m", "50 mm").fallsShort();
+    }
+
+    @Test
     void floodingThroughAFailedHoseIsTold() {
         record.getRawWater().getPickUp().setBore(Length.of(25.4, "mm"));
         // recomputed from Torricelli with Cd 0.80: 25.4 mm, 0.914 m down: 103 L/min
