@@ -81,7 +81,10 @@ public final class Calculation {
         try {
             return function.apply(new Inputs(values));
         } catch (OutOfRangeException out) {
-            throw new CalculationException(out.argument(), out.getMessage(), out);
+            throw new CalculationException(out.argument().replace(' ', '-'), out.getMessage(), out);
+        } catch (IllegalArgumentException refused) {
+            // A quantity refuses figures such as infinity: the arguments were each good, but not together.
+            throw new CalculationException(name(), name() + " has no answer for these arguments: " + refused.getMessage(), refused);
         }
     }
 

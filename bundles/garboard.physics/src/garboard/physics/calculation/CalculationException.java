@@ -13,7 +13,7 @@ public final class CalculationException extends Exception {
         this.argument = argument;
     }
 
-    /** Name of the argument that is at fault. */
+    /** Name of the argument that is at fault, or of the calculation where the arguments do not go together. */
     public String argument() {
         return argument;
     }

@@ -5,6 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
+import garboard.physics.air.AirCalculations;
+import garboard.physics.exhaust.ExhaustCalculations;
+import garboard.physics.fuel.FuelCalculations;
+import garboard.physics.geometry.GeometryCalculations;
+import garboard.physics.pipe.PipeCalculations;
+import garboard.physics.rawwater.RawWaterCalculations;
+
 /** All calculations that are offered under a name. */
 public final class Calculations {
 
@@ -13,7 +20,8 @@ public final class Calculations {
 
     /** In the order of reading: wet side first, then electrical. */
     public static List<Calculation> all() {
-        return Stream.<List<Calculation>>of().flatMap(List::stream).toList();
+        return Stream.of(GeometryCalculations.all(), PipeCalculations.all(), ExhaustCalculations.all(), RawWaterCalculations.all(),
+            FuelCalculations.all(), AirCalculations.all()).flatMap(List::stream).toList();
     }
 
     /** The calculation of that name. */
