@@ -12,17 +12,20 @@ public final class AcSources {
     public static final Source FREQUENCY_BAND = new Source("ISO 8528-5, related steady-state frequency band: 100 (f max - f min) / f rated",
             Status.FROM_MEMORY, "the width of the envelope; UFGS prints the same numbers with plus and minus, twice as wide");
     public static final Source FREQUENCY_TRANSIENT = new Source(
-            "Uninterruptible Power Supplies and Standby Power Systems (2004), ch. 1: drop from rated, rise from the initial frequency", Status.RETRIEVED, "");
+            "Uninterruptible Power Supplies and Standby Power Systems (2004), ch. 1: drop from rated, rise from the initial frequency",
+                    Status.RETRIEVED, "");
     public static final Source RECOVERY_TIME = new Source(
-            "US Army generator-set manuals (TM 9-6115 series): from leaving the steady band to re-entering and staying", Status.RETRIEVED, "tolerance bands are from memory of ISO 8528-5");
+            "US Army generator-set manuals (TM 9-6115 series): from leaving the steady band to re-entering and staying", Status.RETRIEVED,
+            "tolerance bands are from memory of ISO 8528-5");
     public static final Source STEADY_VOLTAGE = new Source("ISO 8528-5, steady-state voltage deviation: +/- 100 (U max - U min) / (2 U rated)",
             Status.FROM_MEMORY, "");
     public static final Source VOLTAGE_TRANSIENT = new Source(
             "US Army generator-set manuals (TM 9-6115 series): dip and rise against the rated voltage", Status.RETRIEVED, "");
     public static final Source UNBALANCE_NEMA = new Source("NEMA MG 1: largest deviation from the average over the average", Status.QUOTED, "");
-    public static final Source UNBALANCE_IEC = new Source("negative over positive sequence from three line voltages (textbook form)", Status.FROM_MEMORY,
-            "follows from the symmetrical components");
-    public static final Source MOTOR_DERATING = new Source("NEMA MG 1, derating factor by voltage unbalance", Status.QUOTED, "points read from the curve");
+    public static final Source UNBALANCE_IEC = new Source("negative over positive sequence from three line voltages (textbook form)",
+            Status.FROM_MEMORY, "follows from the symmetrical components");
+    public static final Source MOTOR_DERATING = new Source("NEMA MG 1, derating factor by voltage unbalance", Status.QUOTED,
+            "points read from the curve");
     public static final Source PHASE_BALANCE = new Source("UFGS 16237N, 16263A, 16264A, phase balance of a generator", Status.RETRIEVED, "");
     public static final Source SPLIT_PHASE = new Source("Kirchhoff's law for two legs of like power factor", Status.DERIVED,
             "an imbalance of at most 25 % is common practice");
@@ -33,6 +36,8 @@ public final class AcSources {
     public static final Source BASIC = new Source("definitions of apparent, active and reactive power; n = 120 f / p", Status.DERIVED, "");
     public static final Source CODE_LETTERS = new Source("NEMA MG 1 locked-rotor kVA per horsepower by code letter", Status.QUOTED,
             "the lower end belongs to a letter, the upper end to the next");
+    public static final Source REDUCED_START = new Source("common practice", Status.COMMON_PRACTICE,
+            "star-delta a third, soft starter its current limit");
     public static final Source STARTING_DIP = new Source("textbook divider of the transient reactance: z / (1 + z), z = X'd S start / S rated",
             Status.FROM_MEMORY, "unloaded set; regulator and cable left out; X'd of 0.15 to 0.30 is common practice where unknown");
     public static final Source DEMAND_SUM = new Source("IMO guidelines for the electric power table of the EEDI: P load = P rated ku, ku = kl kd kt",
@@ -57,7 +62,8 @@ public final class AcSources {
     public static final Source INSULATION_THERMOSET = new Source("IEEE 43-2013, thermosetting, 10 to 40 degC: exp(-1245 (1/T - 1/313))",
             Status.FROM_MEMORY, "");
     public static final Source CHARGER_INPUT = new Source("S = U I / (efficiency x power factor)", Status.DERIVED, "");
-    public static final Source INRUSH = new Source("common practice", Status.COMMON_PRACTICE, "transformer 8 to 12, switch-mode 10 to 40 times rated");
+    public static final Source INRUSH = new Source("common practice", Status.COMMON_PRACTICE,
+            "transformer 8 to 12, switch-mode 10 to 40 times rated");
 
     private AcSources() {
     }

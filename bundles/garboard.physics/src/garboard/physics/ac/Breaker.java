@@ -60,6 +60,7 @@ public record Breaker(Current rating, Curve curve) {
 
     /** Short-circuit current that a set sustains: a multiple of its rated current; about 3 where its regulator has a short-circuit boost. */
     public static Current sustainedShortCircuit(Current rated, Ratio multiple) {
-        return Current.of(Argument.positive("rated current", rated) * Argument.between("multiple of the rated current", multiple, 0.1, 10, "0.1 to 10"));
+        double times = Argument.between("multiple of the rated current", multiple, 0.1, 10, "0.1 to 10");
+        return Current.of(times * Argument.positive("rated current", rated));
     }
 }

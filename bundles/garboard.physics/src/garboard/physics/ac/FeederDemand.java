@@ -4,7 +4,6 @@ package garboard.physics.ac;
 import java.util.List;
 
 import garboard.physics.Argument;
-import garboard.physics.OutOfRangeException;
 import garboard.quantity.Current;
 import garboard.quantity.Power;
 
@@ -27,10 +26,8 @@ public final class FeederDemand {
     }
 
     /** Sum of the long-running loads and the larger of the largest other and 10 % of the sum of the others ({@link AcSources#PANEL_FEEDER}). */
-    public static Current panel(PanelLoad load) {
-        double othersA = load.intermittent().stream().mapToDouble(Current::si).sum();
-        double largestA = load.intermittent().stream().mapToDouble(Current::si).max().orElse(0);
-        return Current.of(load.longRunning().stream().mapToDouble(Current::si).sum() + Math.max(largestA, 0.1 * othersA));
+    public static Current panel(Current longRunning, OtherLoads others) {
+        return Current.of(Argument.notNegative("long-running loads", longRunning) + Math.max(others.largest().si(), 0.1 * others.sum().si()));
     }
 
     /**
@@ -53,21 +50,22 @@ public final class FeederDemand {
     }
 
     /**
-     * Loads of a direct-current panel.
+     * Loads of a direct-current panel that do not run for hours.
      *
-     * @param longRunning loads that run for hours
-     * @param intermittent all others
+     * @param largest the largest of them
+     * @param sum all of them, the largest included
      */
-    public record PanelLoad(List<Current> longRunning, List<Current> intermittent) {
+    public record OtherLoads(Current largest, Current sum) {
 
-        public PanelLoad {
-            longRunning = List.copyOf(longRunning);
-            intermittent = List.copyOf(intermittent);
-            if (longRunning.isEmpty() && intermittent.isEmpty()) {
-                throw OutOfRangeException.of("loads", 0, "1 or more");
-            }
-            longRunning.forEach(load -> Argument.notNegative("long-running load", load));
-            intermittent.forEach(load -> Argument.notNegative("intermittent load", load));
+        public OtherLoads {
+            Argument.between("largest of the other loads", largest, 0, Argument.notNegative("sum of the other loads", sum),
+                    "0 up to the sum of the other loads, " + sum);
+        }
+
+        /** Of single loads; none at all count as 0 A. */
+        public static OtherLoads of(List<Current> loads) {
+            return new OtherLoads(Current.of(loads.stream().mapToDouble(Current::si).max().orElse(0)),
+                    Current.of(loads.stream().mapToDouble(load -> Argument.notNegative("load", load)).sum()));
         }
     }
 }

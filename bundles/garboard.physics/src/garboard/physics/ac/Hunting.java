@@ -13,8 +13,8 @@ import garboard.quantity.Frequency;
 import garboard.quantity.Ratio;
 
 /**
- * Tells what an unsteady frequency does at constant load ({@link AcSources#HUNTING}). The trace is freed of its mean, and of its straight trend where that
- * spans more than half the permitted band (a swing of whole periods has a small slope of its own, which is no drift); then
+ * Tells what an unsteady frequency does at constant load ({@link AcSources#HUNTING}). The trace is freed of its mean, and of its straight trend
+ * where that spans more than half the permitted band (a swing of whole periods has a small slope of its own, which is no drift); then
  * <ul>
  * <li>wider than the band, crossing its mean 6 times or more with 80 % of the half periods within 30 % of their mean: hunting;</li>
  * <li>wider than the band without that rhythm: unsteady, as by a misfire;</li>

@@ -21,7 +21,10 @@ public final class InsulationResistance {
         return Resistance.of(Argument.notNegative("insulation resistance", measured) * Math.pow(0.5, (40 - celsius) / 10));
     }
 
-    /** R exp(-1245 (1/(t + 273) - 1/313)) for thermosetting insulation ({@link AcSources#INSULATION_THERMOSET}). Valid from 10 to 40 degC; throws outside. */
+    /**
+     * R exp(-1245 (1/(t + 273) - 1/313)) for thermosetting insulation ({@link AcSources#INSULATION_THERMOSET}). Valid from 10 to 40 degC; throws
+     * outside.
+     */
     public static Resistance at40Thermosetting(Resistance measured, Temperature winding) {
         double celsius = Argument.between("winding temperature", winding, 283.15, 313.15, "10 to 40 degC") - CELSIUS_ZERO_K;
         return Resistance.of(Argument.notNegative("insulation resistance", measured) * Math.exp(-1245 * (1 / (celsius + 273) - 1 / REFERENCE_K)));

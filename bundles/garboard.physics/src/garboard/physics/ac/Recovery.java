@@ -10,8 +10,8 @@ import garboard.quantity.Quantity;
 import garboard.quantity.TimeSpan;
 
 /**
- * Recovery time on a trace: from leaving a steady band to entering a tolerance band for good ({@link AcSources#RECOVERY_TIME}). Entering it and swinging
- * out again does not count. Crossings between samples lie on the straight line between them.
+ * Recovery time on a trace: from leaving a steady band to entering a tolerance band for good ({@link AcSources#RECOVERY_TIME}). Entering it and
+ * swinging out again does not count. Crossings between samples lie on the straight line between them.
  */
 public final class Recovery<Q extends Quantity<Q>> {
 

@@ -28,8 +28,8 @@ public enum ResidualCurrentDevice {
     }
 
     /**
-     * Longest break time at a test current, given as a multiple of the rated residual current. Between the three points the time of the lower one holds.
-     * Throws below 1, where the device need not break.
+     * Longest break time at a test current, given as a multiple of the rated residual current. Between the three points the time of the lower one
+     * holds. Throws below 1, where the device need not break.
      */
     public TimeSpan longest(Ratio multiple) {
         double times = Argument.between("test current", multiple, 1, 1000, "1 or more times the rated residual current");

@@ -37,8 +37,8 @@ public final class Hydrometer {
         if (cells.isEmpty()) {
             throw OutOfRangeException.of("cells", 0, "1 or more");
         }
-        return Ratio.of(cells.stream().mapToDouble(Hydrometer::gravity).max().orElseThrow()
-                - cells.stream().mapToDouble(Hydrometer::gravity).min().orElseThrow());
+        var gravities = cells.stream().mapToDouble(Hydrometer::gravity).summaryStatistics();
+        return Ratio.of(gravities.getMax() - gravities.getMin());
     }
 
     /** Open-circuit voltage n (SG + 0.84) V at about 25 degC ({@link BatterySources#FLOODED_EMF}). */

@@ -44,6 +44,7 @@ public final class OpenCircuitVoltage {
         if (blocks.isEmpty()) {
             throw OutOfRangeException.of("blocks", 0, "1 or more");
         }
-        return Voltage.of(blocks.stream().mapToDouble(Voltage::si).max().orElseThrow() - blocks.stream().mapToDouble(Voltage::si).min().orElseThrow());
+        var volts = blocks.stream().mapToDouble(Voltage::si).summaryStatistics();
+        return Voltage.of(volts.getMax() - volts.getMin());
     }
 }

@@ -10,14 +10,15 @@ import garboard.quantity.Current;
 import garboard.quantity.Ratio;
 
 /**
- * Permitted current by 33 CFR 183.425: Table 5 at 30 degC, note 1 for engine spaces, note 2 for bundles. American gauges 18 AWG to 4/0 AWG; for a metric
- * size take the largest gauge that it contains ({@link ConductorSeries#largest}). Cranking conductors and pigtails shorter than 7 in are outside the rule.
+ * Permitted current by 33 CFR 183.425: Table 5 at 30 degC, note 1 for engine spaces, note 2 for bundles. American gauges 18 AWG to 4/0 AWG; for a
+ * metric size take the largest gauge that it contains ({@link ConductorSeries#largest}). Cranking conductors and pigtails shorter than 7 in are
+ * outside the rule.
  */
 public final class Ampacity33Cfr183 {
 
     private static final ReferenceTable TABLE_5 = ReferenceTable.load("ampacity-33cfr183.csv");
-    private static final Map<InsulationRating, Double> NOTE_1 = Map.of(InsulationRating.C60, .58, InsulationRating.C75, .75, InsulationRating.C80, .78,
-            InsulationRating.C90, .82, InsulationRating.C105, .85, InsulationRating.C125, .89, InsulationRating.C200, 1.00);
+    private static final Map<InsulationRating, Double> NOTE_1 = Map.of(InsulationRating.C60, .58, InsulationRating.C75, .75, InsulationRating.C80,
+            .78, InsulationRating.C90, .82, InsulationRating.C105, .85, InsulationRating.C125, .89, InsulationRating.C200, 1.00);
 
     private Ampacity33Cfr183() {
     }

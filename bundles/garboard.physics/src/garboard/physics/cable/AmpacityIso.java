@@ -10,16 +10,16 @@ import garboard.quantity.Current;
 import garboard.quantity.Ratio;
 
 /**
- * Permitted current by the annex of ISO 10133, now in ISO 13297 ({@link CableSources#AMPACITY_ISO}). Figures from memory: confirm them before a verdict
- * leans on them. Metric sizes 0.75 to 150 mm2; insulation 60, 70, 85, 90, 105, 125, 200 degC.
+ * Permitted current by the annex of ISO 10133, now in ISO 13297 ({@link CableSources#AMPACITY_ISO}). Figures from memory: confirm them before a
+ * verdict leans on them. Metric sizes 0.75 to 150 mm2; insulation 60, 70, 85, 90, 105, 125, 200 degC.
  */
 public final class AmpacityIso {
 
     private static final ReferenceTable ANNEX = ReferenceTable.load("ampacity-iso13297.csv");
-    private static final Map<InsulationRating, String> COLUMNS = Map.of(InsulationRating.C60, "60", InsulationRating.C70, "70", InsulationRating.C85, "85-90",
-            InsulationRating.C90, "85-90", InsulationRating.C105, "105", InsulationRating.C125, "125", InsulationRating.C200, "200");
-    private static final Map<InsulationRating, Double> ENGINE_SPACE = Map.of(InsulationRating.C70, .75, InsulationRating.C85, .82, InsulationRating.C90, .82,
-            InsulationRating.C105, .86, InsulationRating.C125, .89);
+    private static final Map<InsulationRating, String> COLUMNS = Map.of(InsulationRating.C60, "60", InsulationRating.C70, "70", InsulationRating.C85,
+            "85-90", InsulationRating.C90, "85-90", InsulationRating.C105, "105", InsulationRating.C125, "125", InsulationRating.C200, "200");
+    private static final Map<InsulationRating, Double> ENGINE_SPACE = Map.of(InsulationRating.C70, .75, InsulationRating.C85, .82,
+            InsulationRating.C90, .82, InsulationRating.C105, .86, InsulationRating.C125, .89);
 
     private AmpacityIso() {
     }

@@ -9,8 +9,8 @@ public final class CableSources {
 
     public static final Source AWG = new Source("American wire gauge (ASTM B258): d = 0.127 mm x 92^((36 - n)/39)", Status.FROM_MEMORY,
             "agrees with the tables of NBS Circular 31");
-    public static final Source ANNEALED_COPPER = new Source("NBS Circular 31, annealed copper: 17.241 ohm mm2/km at 20 degC, 0.00393 per K", Status.RETRIEVED,
-            "stranded cable lies 2 to 4 % higher");
+    public static final Source ANNEALED_COPPER = new Source("NBS Circular 31, annealed copper: 17.241 ohm mm2/km at 20 degC, 0.00393 per K",
+            Status.RETRIEVED, "stranded cable lies 2 to 4 % higher");
     public static final Source IEC_60228 = new Source("IEC 60228, maximum conductor resistance at 20 degC", Status.QUOTED, "");
     public static final Source SAE_GAUGE = new Source("SAE-gauge conductor areas as printed in boat-wiring tables", Status.QUOTED, "");
     public static final Source ROUND_TRIP_DROP = new Source("Ohm's law over the positive and the negative conductor", Status.DERIVED, "");
@@ -28,7 +28,8 @@ public final class CableSources {
     public static final Source OVERCURRENT_33_CFR = new Source("33 CFR 183.455(c)", Status.RETRIEVED, "");
     public static final Source STANDARD_DEVICE_SIZES = new Source("NFPA 70, 240.6 standard ampere ratings", Status.FROM_MEMORY, "");
     public static final Source OVERCURRENT_ISO = new Source("ISO 13297: rating never above the permitted current", Status.QUOTED, "");
-    public static final Source ALTERNATOR_DEVICE = new Source("33 CFR 183.460(b): 120 % of the rated current unless self-limiting", Status.FROM_MEMORY, "");
+    public static final Source ALTERNATOR_DEVICE = new Source("33 CFR 183.460(b): 120 % of the rated current unless self-limiting",
+            Status.FROM_MEMORY, "");
     public static final Source TERMINAL_PULL = new Source("ABYC E-11, tensile test of terminals", Status.FROM_MEMORY, "");
     public static final Source EQUIPMENT_GROUNDING = new Source("NFPA 70 Table 250.122, copper", Status.QUOTED,
             "required by 46 CFR 28.350(g), 129.370(c), 183.372(c) (retrieved)");

@@ -46,6 +46,7 @@ public final class ConductorResistance {
         if (size.series() != ConductorSize.Series.SQUARE_MILLIMETRE) {
             return Optional.empty();
         }
-        return IEC.rowOf("mm2", size.toString().replace(" mm2", "")).map(row -> ResistancePerLength.of(IEC.figure(row, make.column).orElseThrow() / 1000));
+        return IEC.rowOf("mm2", size.toString().replace(" mm2", ""))
+                .map(row -> ResistancePerLength.of(IEC.figure(row, make.column).orElseThrow() / 1000));
     }
 }

@@ -31,7 +31,8 @@ public final class GroundingConductor {
     public static ConductorSize equipment(Current device, PhaseEnlargement phases) {
         double areaM2 = equipment(device).area().si() * phases.fitted().area().si() / phases.needed().area().si();
         return ConductorSeries.smallest(ConductorSeries.AWG, Area.of(areaM2))
-                .orElseThrow(() -> OutOfRangeException.of("enlarged phase conductor", phases.fitted(), "one whose grounding conductor is at most 4/0 AWG"));
+                .orElseThrow(() -> OutOfRangeException.of("enlarged phase conductor", phases.fitted(),
+                        "one whose grounding conductor is at most 4/0 AWG"));
     }
 
     /** Conductor that grounds the neutral of an a.c. system, by the size of the generator cable ({@link CableSources#NEUTRAL_GROUNDING}). */

@@ -12,7 +12,8 @@ import garboard.quantity.Current;
 public final class OvercurrentDevice {
 
     /** NFPA 70, 240.6, as far as remembered ({@link CableSources#STANDARD_DEVICE_SIZES}). */
-    private static final double[] STANDARD_A = {15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400};
+    private static final double[] STANDARD_A = {
+            15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110, 125, 150, 175, 200, 225, 250, 300, 350, 400};
     private static final double CFR_MULTIPLE = 1.5;
     private static final double ALTERNATOR_MULTIPLE = 1.2;
 
@@ -31,7 +32,8 @@ public final class OvercurrentDevice {
 
     /**
      * At 50 V or more: the permitted current; where no standard rating equals it, the next larger one as long as that is at most 150 % of it
-     * (33 CFR 183.455(c)(2)); failing that the largest standard rating below. Nothing where even 15 A is too much. Throws above 400 A, where the list ends.
+     * (33 CFR 183.455(c)(2)); failing that the largest standard rating below. Nothing where even 15 A is too much. Throws above 400 A, where the
+     * list ends.
      */
     public static Optional<Current> largestFrom50V(Current allowed) {
         double allowedA = Argument.between("permitted current", allowed, 1e-9, STANDARD_A[STANDARD_A.length - 1], "more than 0, at most 400 A");

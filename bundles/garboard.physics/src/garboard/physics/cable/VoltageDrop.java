@@ -22,7 +22,7 @@ public final class VoltageDrop {
     /** I R' L ({@link CableSources#ROUND_TRIP_DROP}). */
     public static Voltage roundTrip(Current current, ResistancePerLength conductor, Length loop) {
         return Voltage.of(Argument.notNegative("current", current) * Argument.positive("resistance per length", conductor)
-               * Argument.notNegative("loop length", loop));
+                * Argument.notNegative("loop length", loop));
     }
 
     /** Drop as a share of the nominal voltage; throws when the drop is the larger. */

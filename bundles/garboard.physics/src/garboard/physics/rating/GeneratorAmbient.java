@@ -19,8 +19,8 @@ public enum GeneratorAmbient {
     }
 
     /**
-     * Share of full load: all of it up to the ambient temperature it is built for, else 80 %. Nothing between counts: 41 degC is treated as 50. Throws
-     * above 50 degC, which is outside the rule.
+     * Share of full load: all of it up to the ambient temperature it is built for, else 80 %. Nothing between counts: 41 degC is treated as 50.
+     * Throws above 50 degC, which is outside the rule.
      */
     public Ratio shareIn(Temperature hottestSpace) {
         double spaceK = Argument.between("hottest temperature of the space", hottestSpace, 200, HOTTEST_K, "at most 50 degC");

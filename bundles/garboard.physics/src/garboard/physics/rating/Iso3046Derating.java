@@ -14,6 +14,8 @@ public final class Iso3046Derating {
     /** What the standard takes where the mechanical efficiency is unknown. */
     public static final Ratio USUAL_MECHANICAL_EFFICIENCY = Ratio.of(0.8);
 
+    private static final double REFERENCE_K = 298.15;
+
     private Iso3046Derating() {
     }
 
@@ -21,8 +23,8 @@ public final class Iso3046Derating {
     public static Factors factors(EngineKind engine, SiteConditions site, Ratio mechanicalEfficiency) {
         double efficiency = Argument.between("mechanical efficiency", mechanicalEfficiency, 0.5, 1, "50 to 100 %");
         double k = Math.pow(dryPressure(engine, site) / dryPressure(engine, SiteConditions.reference()), engine.pressureExponent)
-                * Math.pow(298.15 / site.air().si(), engine.airTemperatureExponent)
-                * Math.pow(298.15 / site.chargeCoolant().si(), engine.coolantTemperatureExponent);
+                * Math.pow(REFERENCE_K / site.air().si(), engine.airTemperatureExponent)
+                * Math.pow(REFERENCE_K / site.chargeCoolant().si(), engine.coolantTemperatureExponent);
         double power = k - 0.7 * (1 - k) * (1 / efficiency - 1);
         if (power < 0.3) {
             throw OutOfRangeException.of("site conditions", site, "such that at least 30 % of the power is left");

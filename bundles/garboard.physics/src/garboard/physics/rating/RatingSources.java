@@ -16,12 +16,14 @@ public final class RatingSources {
     public static final Source AGRICULTURAL = new Source(
             "agricultural-engineering textbook: 3 % per 1000 ft above 500 ft; 1 % per 10 degF (spark ignition) or 5 degF (diesel) above 85 degF",
             Status.RETRIEVED, "turbocharged engines: none; choose one rule, never add two");
-    public static final Source US_ARMY = new Source("US Army manual of a 2 kW set: 1.3 % per 100 m above 1219 m, 3 % per 10 K above 35 degC", Status.RETRIEVED,
-            "choose one rule, never add two");
+    public static final Source US_ARMY = new Source("US Army manual of a 2 kW set: 1.3 % per 100 m above 1219 m, 3 % per 10 K above 35 degC",
+            Status.RETRIEVED, "choose one rule, never add two");
     public static final Source ALTERNATOR = new Source("common practice", Status.COMMON_PRACTICE,
             "3 % per 500 m above 1000 m, 3 % per 5 K above 40 degC; choose one rule, never add two");
-    public static final Source HOT_COMPARTMENT = new Source("46 CFR 183.320(b)", Status.RETRIEVED, "the overcurrent setting goes down with the power");
-    public static final Source CATEGORIES = new Source("ISO 8528-1:2018, rating categories", Status.QUOTED, "the 30 % floor of the average is from memory");
+    public static final Source HOT_COMPARTMENT = new Source("46 CFR 183.320(b)", Status.RETRIEVED,
+            "the overcurrent setting goes down with the power");
+    public static final Source CATEGORIES = new Source("ISO 8528-1:2018, rating categories", Status.QUOTED,
+            "the 30 % floor of the average is from memory");
 
     private RatingSources() {
     }

@@ -7,8 +7,8 @@ import garboard.quantity.Ratio;
 import garboard.quantity.Temperature;
 
 /**
- * Three simple rules for height and heat, each answering the share of the rating that is left. They begin at different heights and temperatures; choose
- * one, name it, never add two. Heights 0 to 4000 m, temperatures -45 to 60 degC; each throws outside.
+ * Three simple rules for height and heat, each answering the share of the rating that is left. They begin at different heights and temperatures;
+ * choose one, name it, never add two. Heights 0 to 4000 m, temperatures -45 to 60 degC; each throws outside.
  */
 public final class SimpleDerating {
 

@@ -100,10 +100,12 @@ class LoadListTest {
     @Test
     void feedsAPanel() {
         // ABYC E-11 worksheet (from memory), recomputed independently
-        assertPrinted("62", FeederDemand.panel(new FeederDemand.PanelLoad(amperes(10, 12), amperes(40, 30, 25))).si());
-        assertPrinted("34", FeederDemand.panel(new FeederDemand.PanelLoad(amperes(22), amperes(8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8))).si());
-        assertThatThrownBy(() -> new FeederDemand.PanelLoad(List.of(), List.of())).isInstanceOf(OutOfRangeException.class);
-        assertThatThrownBy(() -> new FeederDemand.PanelLoad(amperes(-1), List.of())).isInstanceOf(OutOfRangeException.class);
+        assertPrinted("62", FeederDemand.panel(Current.valueOf("22 A"), FeederDemand.OtherLoads.of(amperes(40, 30, 25))).si());
+        assertPrinted("34", FeederDemand.panel(Current.valueOf("22 A"),
+                new FeederDemand.OtherLoads(Current.valueOf("8 A"), Current.valueOf("120 A"))).si());
+        assertPrinted("22", FeederDemand.panel(Current.valueOf("22 A"), FeederDemand.OtherLoads.of(List.of())).si());
+        assertThatThrownBy(() -> new FeederDemand.OtherLoads(Current.of(9), Current.of(8))).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> FeederDemand.OtherLoads.of(amperes(-1, 3))).isInstanceOf(OutOfRangeException.class);
     }
 
     @Test

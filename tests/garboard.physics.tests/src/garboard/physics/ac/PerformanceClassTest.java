@@ -73,7 +73,8 @@ class PerformanceClassTest {
     @Test
     void namesWhatPreventsTheNextClass() {
         ClassEvaluation set = ClassEvaluation.of(SET).with(ClassCriterion.FREQUENCY_DROOP, Ratio.valueOf("3.0 %"))
-                .with(ClassCriterion.TRANSIENT_VOLTAGE_DROP, Ratio.valueOf("-19.1 %")).with(ClassCriterion.FREQUENCY_RECOVERY_TIME, TimeSpan.valueOf("2.7 s"));
+                .with(ClassCriterion.TRANSIENT_VOLTAGE_DROP, Ratio.valueOf("-19.1 %"))
+                .with(ClassCriterion.FREQUENCY_RECOVERY_TIME, TimeSpan.valueOf("2.7 s"));
         assertThat(set.reached()).contains(PerformanceClass.G2);
         assertThat(set.preventingNext()).singleElement().satisfies(obstacle -> {
             assertThat(obstacle.criterion()).isEqualTo(ClassCriterion.TRANSIENT_VOLTAGE_DROP);
@@ -95,7 +96,8 @@ class PerformanceClassTest {
     void allowsSparkIgnitionAndSmallSetsMore() {
         SetTraits gasoline = SET.withSparkIgnition();
         // ISO 8528-5 for spark ignition: 25/20/15 %, from memory
-        assertThat(ClassEvaluation.of(gasoline).with(ClassCriterion.TRANSIENT_FREQUENCY_DROP, Ratio.valueOf("20 %")).reached()).contains(PerformanceClass.G2);
+        assertThat(ClassEvaluation.of(gasoline).with(ClassCriterion.TRANSIENT_FREQUENCY_DROP, Ratio.valueOf("20 %")).reached())
+                .contains(PerformanceClass.G2);
         assertThat(ClassCriterion.TRANSIENT_FREQUENCY_DROP.status(gasoline)).isEqualTo(Status.FROM_MEMORY);
         assertThat(ClassCriterion.TRANSIENT_FREQUENCY_DROP.status(SET)).isEqualTo(Status.RETRIEVED);
         // DGUV Information 203-032 annex 5: 10 % up to 10 kW in G1
@@ -119,7 +121,9 @@ class PerformanceClassTest {
 
     @Test
     void keepsTimesAndSharesApart() {
-        assertThatThrownBy(() -> ClassEvaluation.of(SET).with(ClassCriterion.FREQUENCY_DROOP, TimeSpan.of(1))).isInstanceOf(OutOfRangeException.class);
-        assertThatThrownBy(() -> ClassEvaluation.of(SET).with(ClassCriterion.VOLTAGE_RECOVERY_TIME, Ratio.of(1))).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> ClassEvaluation.of(SET).with(ClassCriterion.FREQUENCY_DROOP, TimeSpan.of(1)))
+                .isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> ClassEvaluation.of(SET).with(ClassCriterion.VOLTAGE_RECOVERY_TIME, Ratio.of(1)))
+                .isInstanceOf(OutOfRangeException.class);
     }
 }

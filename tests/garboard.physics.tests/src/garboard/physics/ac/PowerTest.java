@@ -45,7 +45,8 @@ class PowerTest {
         assertPrinted("15.0", AcPower.apparent(Power.valueOf("12.0 kW"), ReactivePower.valueOf("9.0 kvar")).in("kVA")); // 3-4-5 triangle
         assertPrinted("9.0", AcPower.reactive(Power.valueOf("12.0 kW"), Ratio.of(0.8)).in("kvar")); // 3-4-5 triangle
         assertPrinted("0.8", AcPower.powerFactor(Power.valueOf("20 kW"), ApparentPower.valueOf("25 kVA")).si());
-        assertThatThrownBy(() -> AcPower.powerFactor(Power.valueOf("26 kW"), ApparentPower.valueOf("25 kVA"))).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> AcPower.powerFactor(Power.valueOf("26 kW"), ApparentPower.valueOf("25 kVA")))
+                .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> AcPower.reactive(Power.valueOf("1 kW"), Ratio.of(1.1))).isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("power factor");
     }

@@ -97,7 +97,8 @@ class ProtectionTest {
         Resistance eight = Resistance.valueOf("8 Mohm");
         Temperature twenty = Temperature.valueOf("20 degC");
         assertPrinted("2.0", InsulationResistance.at40ByHalving(eight, twenty).in("Mohm")); // IEEE 43 (from memory), recomputed independently
-        assertPrinted("6.1", InsulationResistance.at40Thermosetting(eight, twenty).in("Mohm")); // IEEE 43-2013 (from memory), recomputed independently
+        // IEEE 43-2013 (from memory), recomputed independently
+        assertPrinted("6.1", InsulationResistance.at40Thermosetting(eight, twenty).in("Mohm"));
         assertPrinted("20", InsulationResistance.at40ByHalving(Resistance.valueOf("40 Mohm"), Temperature.valueOf("30 degC")).in("Mohm"));
     }
 

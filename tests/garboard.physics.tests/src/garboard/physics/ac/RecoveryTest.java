@@ -53,7 +53,8 @@ class RecoveryTest {
 
     @Test
     void worksOnVoltagesAlike() {
-        Trace<Voltage> dip = Trace.every(TimeSpan.of(0.5), List.of(Voltage.of(230), Voltage.of(190), Voltage.of(210), Voltage.of(230), Voltage.of(231)));
+        Trace<Voltage> dip = Trace.every(TimeSpan.of(0.5), List.of(Voltage.of(230), Voltage.of(190), Voltage.of(210), Voltage.of(230),
+                Voltage.of(231)));
         Band<Voltage> band = new Band<>(Voltage.of(225), Voltage.of(235));
         // Straight lines by hand: leaves 225 V at 0.0625 s, enters it at 1.375 s
         assertPrinted("1.3125", Recovery.leaving(band).enteringForGood(band).on(dip).orElseThrow().si());

@@ -35,7 +35,8 @@ class ChargingTest {
 
     @Test
     void stopsCompensatingWhereChargersDo() {
-        assertThatThrownBy(() -> ChargingVoltage.at(ChargeStage.ABSORPTION, 6, Temperature.valueOf("55 degC"))).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> ChargingVoltage.at(ChargeStage.ABSORPTION, 6, Temperature.valueOf("55 degC")))
+                .isInstanceOf(OutOfRangeException.class);
     }
 
     @ParameterizedTest

@@ -47,7 +47,8 @@ class OpenCircuitVoltageTest {
     @Test
     void refusesAVoltageThatNoRestedBatteryShows() {
         assertThatThrownBy(() -> OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.AGM, Voltage.valueOf("14.4 V"), 1))
-                .isInstanceOf(OutOfRangeException.class).hasMessageContaining("rested voltage").hasMessageContaining("14.4 V").hasMessageContaining("13.2");
+                .isInstanceOf(OutOfRangeException.class).hasMessageContaining("rested voltage").hasMessageContaining("14.4 V")
+                .hasMessageContaining("13.2");
         assertThatThrownBy(() -> OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.AGM, Voltage.valueOf("12.6 V"), 2))
                 .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.AGM, Voltage.valueOf("12.6 V"), 0))

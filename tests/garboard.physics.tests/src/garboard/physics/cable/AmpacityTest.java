@@ -38,7 +38,8 @@ class AmpacityTest {
             000 AWG | 260 | 310 | 330 | 330 | 385 | 410 | 430 | 327.25 | 33 CFR 183.425 Table 5 and note 1
             0000    | 300 | 360 | 385 | 385 | 445 | 475 | 510 | 378.25 | 33 CFR 183.425 Table 5 and note 1
             """)
-    void readsTable5(String gauge, String c60, String c75, String c80, String c90, String c105, String c125, String c200, String engineSpace, String source) {
+    void readsTable5(String gauge, String c60, String c75, String c80, String c90, String c105, String c125, String c200, String engineSpace,
+            String source) {
         ConductorSize size = ConductorSize.valueOf(gauge);
         assertPrinted(c60, Ampacity33Cfr183.table5(size, InsulationRating.C60).si());
         assertPrinted(c75, Ampacity33Cfr183.table5(size, InsulationRating.C75).si());
@@ -99,7 +100,8 @@ class AmpacityTest {
             00 AWG | C90  | true  | 3  | 233.7 | 163.59 | 33 CFR 183.425 and 183.435, products recomputed independently
             12 AWG | C105 | false | 25 | 45.0  | 18.0   | 33 CFR 183.425 and 183.435, products recomputed independently
             """)
-    void multipliesTheFactors(String size, InsulationRating insulation, boolean engineSpace, int conductors, String below, String from, String source) {
+    void multipliesTheFactors(String size, InsulationRating insulation, boolean engineSpace, int conductors, String below, String from,
+            String source) {
         ConductorRun laid = run(size, insulation).withCarryingTogether(conductors);
         ConductorRun placed = engineSpace ? laid.withEngineSpace() : laid;
         assertPrinted(below, Ampacity33Cfr183.allowedBelow50V(placed).si());
@@ -109,7 +111,8 @@ class AmpacityTest {
     @Test
     void refusesWhatTable5DoesNotList() {
         assertThatThrownBy(() -> Ampacity33Cfr183.table5(ConductorSize.awg(20), InsulationRating.C105)).isInstanceOf(OutOfRangeException.class);
-        assertThatThrownBy(() -> Ampacity33Cfr183.table5(ConductorSize.squareMillimetre(16), InsulationRating.C105)).isInstanceOf(OutOfRangeException.class)
+        assertThatThrownBy(() -> Ampacity33Cfr183.table5(ConductorSize.squareMillimetre(16), InsulationRating.C105))
+                .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("16 mm2");
         assertThatThrownBy(() -> Ampacity33Cfr183.table5(ConductorSize.awg(10), InsulationRating.C70)).isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("70 degC");
@@ -136,7 +139,8 @@ class AmpacityTest {
     @Test
     void refusesWhatTheAnnexDoesNotList() {
         assertThatThrownBy(() -> AmpacityIso.annex(ConductorSize.awg(10), InsulationRating.C105)).isInstanceOf(OutOfRangeException.class);
-        assertThatThrownBy(() -> AmpacityIso.annex(ConductorSize.squareMillimetre(240), InsulationRating.C105)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> AmpacityIso.annex(ConductorSize.squareMillimetre(240), InsulationRating.C105))
+                .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> AmpacityIso.annex(ConductorSize.squareMillimetre(16), InsulationRating.C75)).isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> AmpacityIso.engineSpaceFactor(InsulationRating.C60)).isInstanceOf(OutOfRangeException.class);
     }

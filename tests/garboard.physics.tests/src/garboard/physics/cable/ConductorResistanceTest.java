@@ -87,10 +87,12 @@ class ConductorResistanceTest {
         ConductorSize odd = ConductorSize.squareMillimetre(8.4);
         assertThat(ConductorResistance.at20(odd, StrandClass.CLASS_5_PLAIN)).isEqualTo(ConductorResistance.annealedCopper(odd));
         ConductorSize listed = ConductorSize.squareMillimetre(10);
-        assertThat(ConductorResistance.at20(listed, StrandClass.CLASS_5_PLAIN)).isEqualTo(ConductorResistance.iec60228(listed, StrandClass.CLASS_5_PLAIN));
+        assertThat(ConductorResistance.at20(listed, StrandClass.CLASS_5_PLAIN))
+                .isEqualTo(ConductorResistance.iec60228(listed, StrandClass.CLASS_5_PLAIN));
         assertThatThrownBy(() -> ConductorResistance.iec60228(odd, StrandClass.CLASS_2_PLAIN)).isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("8.4 mm2");
-        assertThatThrownBy(() -> ConductorResistance.iec60228(ConductorSize.awg(10), StrandClass.CLASS_2_PLAIN)).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> ConductorResistance.iec60228(ConductorSize.awg(10), StrandClass.CLASS_2_PLAIN))
+                .isInstanceOf(OutOfRangeException.class);
     }
 
     @Test

@@ -49,10 +49,10 @@ class ConductorSizeTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             # gauge | diameter mm | mm2 | circular mils | mil
-            18 AWG  | 1.024 | 0.823 | 1624   | 40.303 | NBS Circular 31 (mil, circular mils) as quoted by a third party; metric recomputed independently
-            16 AWG  | 1.291 | 1.309 | 2583   | 50.82  | NBS Circular 31 (mil, circular mils) as quoted by a third party; metric recomputed independently
-            14 AWG  | 1.628 | 2.081 | 4107   | 64.084 | NBS Circular 31 (mil, circular mils) as quoted by a third party; metric recomputed independently
-            12 AWG  | 2.053 | 3.309 | 6530   | 80.808 | NBS Circular 31 (mil, circular mils) as quoted by a third party; metric recomputed independently
+            18 AWG  | 1.024 | 0.823 | 1624   | 40.303 | NBS Circular 31 (mil, cmil) quoted by a third party; metric recomputed independently
+            16 AWG  | 1.291 | 1.309 | 2583   | 50.82  | NBS Circular 31 (mil, cmil) quoted by a third party; metric recomputed independently
+            14 AWG  | 1.628 | 2.081 | 4107   | 64.084 | NBS Circular 31 (mil, cmil) quoted by a third party; metric recomputed independently
+            12 AWG  | 2.053 | 3.309 | 6530   | 80.808 | NBS Circular 31 (mil, cmil) quoted by a third party; metric recomputed independently
             10 AWG  | 2.588 | 5.261 | 10383  | 101.90 | ASTM B258 (from memory); metric recomputed independently
             8 AWG   | 3.264 | 8.366 | 16510  | 128.5  | ASTM B258 (from memory); metric recomputed independently
             6 AWG   | 4.115 | 13.30 | 26251  | 162.0  | ASTM B258 (from memory); metric recomputed independently
@@ -90,7 +90,8 @@ class ConductorSizeTest {
                 assertThat(ConductorSeries.largest(series, series.get(i).area())).contains(series.get(i));
             }
         }
-        assertThat(ConductorSeries.largest(ConductorSeries.AWG, ConductorSize.squareMillimetre(70).area())).contains(ConductorSize.valueOf("2/0 AWG"));
+        assertThat(ConductorSeries.largest(ConductorSeries.AWG, ConductorSize.squareMillimetre(70).area()))
+                .contains(ConductorSize.valueOf("2/0 AWG"));
         assertThat(ConductorSeries.largest(ConductorSeries.AWG, ConductorSize.squareMillimetre(0.5).area())).isEmpty();
         assertThat(ConductorSeries.smallest(ConductorSeries.AWG, ConductorSize.squareMillimetre(120).area())).isEmpty();
     }

@@ -83,9 +83,11 @@ class VoltageDropTest {
         assertThat(CableSizing.smallestIec(task, StrandClass.CLASS_5_PLAIN)).contains(ConductorSize.squareMillimetre(70)); // 0.490 V; 50 mm2: 0.695 V
         assertThat(CableSizing.smallestAwg(task)).contains(ConductorSize.valueOf("1/0 AWG")); // NBS 0.09827 ohm/kft: 0.580 V; 1 AWG: 0.732 V
         CableTask heavy = new CableTask(Current.valueOf("300 A"), Length.valueOf("6 m"), Voltage.valueOf("0.30 V"), Temperature.valueOf("20 degC"));
-        assertThat(CableSizing.smallestIec(heavy, StrandClass.CLASS_5_PLAIN)).contains(ConductorSize.squareMillimetre(120)); // 0.290 V; 95 mm2: 0.371 V
+        // 0.290 V; 95 mm2: 0.371 V
+        assertThat(CableSizing.smallestIec(heavy, StrandClass.CLASS_5_PLAIN)).contains(ConductorSize.squareMillimetre(120));
         assertThat(CableSizing.smallestAwg(heavy)).contains(ConductorSize.valueOf("4/0 AWG"));
-        CableTask hopeless = new CableTask(Current.valueOf("900 A"), Length.valueOf("60 m"), Voltage.valueOf("0.30 V"), Temperature.valueOf("20 degC"));
+        CableTask hopeless = new CableTask(Current.valueOf("900 A"), Length.valueOf("60 m"), Voltage.valueOf("0.30 V"),
+                Temperature.valueOf("20 degC"));
         assertThat(CableSizing.smallestIec(hopeless, StrandClass.CLASS_5_PLAIN)).isEmpty();
         assertThat(CableSizing.smallestAwg(hopeless)).isEmpty();
     }

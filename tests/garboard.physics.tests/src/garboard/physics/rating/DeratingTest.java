@@ -155,7 +155,8 @@ class DeratingTest {
         // Common practice: 3 % per 500 m above 1000 m, 3 % per 5 K above 40 degC
         assertPrinted("0.94", SimpleDerating.alternator(Length.valueOf("1500 m"), Temperature.valueOf("45 degC")).si());
         assertThat(SimpleDerating.alternator(Length.valueOf("0 m"), Temperature.valueOf("20 degC")).si()).isEqualTo(1);
-        assertThatThrownBy(() -> SimpleDerating.alternator(Length.valueOf("5000 m"), Temperature.valueOf("20 degC"))).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> SimpleDerating.alternator(Length.valueOf("5000 m"), Temperature.valueOf("20 degC")))
+                .isInstanceOf(OutOfRangeException.class);
     }
 
     @ParameterizedTest

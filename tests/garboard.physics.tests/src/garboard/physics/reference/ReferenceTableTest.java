@@ -38,7 +38,8 @@ class ReferenceTableTest {
     void refusesAFileOrAColumnThatIsNotThere() {
         assertThatThrownBy(() -> ReferenceTable.load("nothing.csv")).isInstanceOf(IllegalStateException.class).hasMessageContaining("nothing.csv");
         ReferenceTable table = ReferenceTable.load("battery-load-test.csv");
-        assertThatThrownBy(() -> table.figures("t_F")).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("t_F").hasMessageContaining("t_C");
+        assertThatThrownBy(() -> table.figures("t_F")).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("t_F")
+                .hasMessageContaining("t_C");
     }
 
     @Test

@@ -46,7 +46,8 @@ class SteadinessTest {
     void cannotTellFromTooFewReadings() {
         assertThatThrownBy(() -> Steadiness.changeOverLast(TEN_MINUTES, everyFiveMinutes(80, 80))).isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("window");
-        assertThatThrownBy(() -> Steadiness.changeOverLast(TimeSpan.valueOf("6 min"), everyFiveMinutes(80, 80, 80))).isInstanceOf(OutOfRangeException.class)
+        assertThatThrownBy(() -> Steadiness.changeOverLast(TimeSpan.valueOf("6 min"), everyFiveMinutes(80, 80, 80)))
+                .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("3 or more");
         assertThatThrownBy(() -> Steadiness.within(Temperature.valueOf("2 degC"), TEN_MINUTES, everyFiveMinutes(80, 80, 80)))
                 .isInstanceOf(OutOfRangeException.class);

@@ -19,7 +19,8 @@ import garboard.quantity.Voltage;
 class UncertaintyTest {
 
     private static final InstrumentAccuracy<Voltage> VOLTMETER = new InstrumentAccuracy<>(Ratio.valueOf("1 %"), 3, Voltage.valueOf("0.1 V"));
-    private static final InstrumentAccuracy<Frequency> FREQUENCY_METER = new InstrumentAccuracy<>(Ratio.valueOf("0.1 %"), 1, Frequency.valueOf("0.1 Hz"));
+    private static final InstrumentAccuracy<Frequency> FREQUENCY_METER = new InstrumentAccuracy<>(Ratio.valueOf("0.1 %"), 1,
+            Frequency.valueOf("0.1 Hz"));
 
     @Test
     void combinesInstrumentAndScatter() {
@@ -62,7 +63,8 @@ class UncertaintyTest {
             238.9 V  | 235.75 V | 3.1 V | FAIL             | ILAC-G8:09/2019: above TL + U
             """)
     void decidesInFourOutcomes(String measured, String limit, String guard, Conformity outcome, String source) {
-        GuardBandDecision<Voltage> decision = GuardBandDecision.measured(Voltage.valueOf(measured)).atMost(Voltage.valueOf(limit), Voltage.valueOf(guard));
+        GuardBandDecision<Voltage> decision = GuardBandDecision.measured(Voltage.valueOf(measured))
+                .atMost(Voltage.valueOf(limit), Voltage.valueOf(guard));
         assertThat(decision.outcome()).isEqualTo(outcome);
         assertThat(decision.outcome().keepsSafetyLimit()).isEqualTo(outcome == Conformity.PASS);
     }
@@ -73,19 +75,22 @@ class UncertaintyTest {
             4.4 % | PASS             | ILAC-G8:09/2019 rule, worked independently: 4.4 <= 4.56
             """)
     void decidesOnADroop(String droop, Conformity outcome, String source) {
-        assertThat(GuardBandDecision.measured(Ratio.valueOf(droop)).atMost(Ratio.valueOf("5 %"), Ratio.valueOf("0.44 %")).outcome()).isEqualTo(outcome);
+        assertThat(GuardBandDecision.measured(Ratio.valueOf(droop)).atMost(Ratio.valueOf("5 %"), Ratio.valueOf("0.44 %")).outcome())
+                .isEqualTo(outcome);
     }
 
     @Test
     void mirrorsTheRuleForALeastValue() {
         // ILAC-G8:09/2019 mirrored: 9.9 V against at least 9.6 V
         Voltage floor = Voltage.valueOf("9.6 V");
-        assertThat(GuardBandDecision.measured(Voltage.valueOf("9.9 V")).atLeast(floor, Voltage.valueOf("0.2 V")).outcome()).isEqualTo(Conformity.PASS);
+        assertThat(GuardBandDecision.measured(Voltage.valueOf("9.9 V")).atLeast(floor, Voltage.valueOf("0.2 V")).outcome())
+                .isEqualTo(Conformity.PASS);
         assertThat(GuardBandDecision.measured(Voltage.valueOf("9.7 V")).atLeast(floor, Voltage.valueOf("0.2 V")).outcome())
                 .isEqualTo(Conformity.CONDITIONAL_PASS);
         assertThat(GuardBandDecision.measured(Voltage.valueOf("9.5 V")).atLeast(floor, Voltage.valueOf("0.2 V")).outcome())
                 .isEqualTo(Conformity.CONDITIONAL_FAIL);
-        assertThat(GuardBandDecision.measured(Voltage.valueOf("9.3 V")).atLeast(floor, Voltage.valueOf("0.2 V")).outcome()).isEqualTo(Conformity.FAIL);
+        assertThat(GuardBandDecision.measured(Voltage.valueOf("9.3 V")).atLeast(floor, Voltage.valueOf("0.2 V")).outcome())
+                .isEqualTo(Conformity.FAIL);
     }
 
     @Test
@@ -101,7 +106,8 @@ class UncertaintyTest {
         var decision = GuardBandDecision.measured(measured).atMost(limit, TemperatureDifference.of(2, "K"));
         assertThat(decision.outcome()).isEqualTo(Conformity.CONDITIONAL_PASS);
         assertPrinted("1.0", decision.margin().si());
-        assertThatThrownBy(() -> GuardBandDecision.measured(measured).atMost(limit, Temperature.valueOf("2 degC"))).isInstanceOf(OutOfRangeException.class)
+        assertThatThrownBy(() -> GuardBandDecision.measured(measured).atMost(limit, Temperature.valueOf("2 degC")))
+                .isInstanceOf(OutOfRangeException.class)
                 .hasMessageContaining("TemperatureDifference");
     }
 }
