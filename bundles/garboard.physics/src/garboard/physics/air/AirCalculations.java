@@ -56,7 +56,7 @@ public final class AirCalculations {
 
     public static List<Calculation> all() {
         return List.of(combustionAir(), compartmentHeat(), ventilation(), rise(), iso8861(), inletVelocity(), inletArea(), inletDepression(),
-            ventArea(), blower(), naturalVentilation(), openToAtmosphere(), joined(), airChange(), exhaustDuct(), blowTime(), dieselDucts(),
+            ventArea(), blower(), pickUp(), naturalVentilation(), openToAtmosphere(), joined(), airChange(), exhaustDuct(), blowTime(), dieselDucts(),
             tankSpaceVent());
     }
 
@@ -147,6 +147,14 @@ public final class AirCalculations {
             .from(Source.quoted("33 CFR Table 183.610"))
             .answers(in -> Answer.of("rated capacity", Ventilation33Cfr183.leastRatedCapacity(in.get(NET)), "ft3/min", "m3/h")
                 .and("output", Ventilation33Cfr183.leastOutput(in.get(NET)), "ft3/min", "m3/h"));
+    }
+
+    private static Calculation pickUp() {
+        Parameter<Length> height = Parameter.of("compartment-height", Length.class, "height of the compartment");
+        return Calculation.named("blower-pick-up-33cfr183", "Highest place of a blower's pick-up")
+            .explained("How high above the bottom the intake duct may end; it has to stay above normal bilge water.").takes(height)
+            .by("a third of the height").validFor("height more than 0").from(Source.retrieved("33 CFR 183.610(d)"))
+            .answers(in -> Answer.of("highest place", Ventilation33Cfr183.highestPickUp(in.get(height))));
     }
 
     private static Calculation naturalVentilation() {

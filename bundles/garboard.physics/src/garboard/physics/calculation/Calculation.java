@@ -71,7 +71,7 @@ public final class Calculation {
         for (String given : arguments.keySet()) {
             if (parameters().stream().noneMatch(parameter -> parameter.name().equals(given))) {
                 throw new CalculationException(given, name() + " takes no " + given + "; it takes "
-                        + parameters().stream().map(Parameter::name).collect(Collectors.joining(", ")), null);
+                        + parameters().stream().map(Parameter::name).collect(Collectors.joining(", ")));
             }
         }
         Map<Parameter<?>, Object> values = new HashMap<>();

@@ -8,6 +8,11 @@ public final class CalculationException extends Exception {
 
     private final String argument;
 
+    CalculationException(String argument, String message) {
+        super(message);
+        this.argument = argument;
+    }
+
     CalculationException(String argument, String message, Throwable cause) {
         super(message, cause);
         this.argument = argument;

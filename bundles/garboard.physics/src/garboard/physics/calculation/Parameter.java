@@ -94,7 +94,7 @@ public final class Parameter<T> {
     T read(Optional<String> given) throws CalculationException {
         Optional<String> text = given.or(() -> defaultText);
         if (text.isEmpty()) {
-            return absent.orElseThrow(() -> new CalculationException(name, name + " is missing: " + meaning + " (" + accepts + ")", null));
+            return absent.orElseThrow(() -> new CalculationException(name, name + " is missing: " + meaning + " (" + accepts + ")"));
         }
         try {
             return reader.apply(text.get());

@@ -25,6 +25,7 @@ import garboard.quantity.Ratio;
 import garboard.quantity.Speed;
 import garboard.quantity.Temperature;
 import garboard.quantity.TemperatureDifference;
+import garboard.quantity.Volume;
 import garboard.quantity.VolumeFlow;
 
 /** Raw water as named calculations. */
@@ -56,8 +57,8 @@ public final class RawWaterCalculations {
     }
 
     public static List<Calculation> all() {
-        return List.of(flowForHeat(), heatTaken(), overboard(), leastFlow(), flowForPower(), suction(), leastSuctionBore(), ram(), ramSpeed(),
-            flooding(), grating(), basket(), seacockZone(), siphonBreak());
+        return List.of(flowForHeat(), heatTaken(), overboard(), leastFlow(), flowForPower(), suction(), leastSuctionBore(), ram(),
+            ramSpeed(), ramSpeedForPressure(), flooding(), floodingTime(), grating(), basket(), seacockZone(), siphonBreak());
     }
 
     private static Calculation flowForHeat() {
@@ -142,6 +143,14 @@ public final class RawWaterCalculations {
             .answers(in -> Answer.of("speed", RamHead.speedFor(in.get(HEAD)), "kn", "m/s"));
     }
 
+    private static Calculation ramSpeedForPressure() {
+        Parameter<PressureDifference> pressure = Parameter.of("pressure", PressureDifference.class, "greatest pressure at the pump's inlet");
+        return Calculation.named("ram-speed-for-pressure", "Speed for a ram pressure")
+            .explained("The speed at which a scoop reaches a pump's greatest inlet pressure.").takes(pressure)
+            .by("V = sqrt(2 p / rho), rho = 1025 kg/m3").validFor("all of the ram, without losses").from(Source.derived("stagnation pressure"))
+            .answers(in -> Answer.of("speed", RamHead.speedFor(in.get(pressure), SeaWater.CUSTOMARY_DENSITY), "kn", "m/s"));
+    }
+
     private static Calculation flooding() {
         Parameter<Length> depth = Parameter.of("depth", Length.class, "depth of the hole under water");
         Parameter<Ratio> discharge =
@@ -150,6 +159,13 @@ public final class RawWaterCalculations {
             .takes(BORE, depth, discharge).by("Q = Cd A sqrt(2 g h)").validFor("as long as the inside is not flooded")
             .from(Source.retrieved("Torricelli; coefficients: White, Fluid Mechanics, ch. 6").noting("flooding rates in print use Cd = 1"))
             .answers(in -> Answer.of("flow", Flooding.flow(Flooding.Hole.ofBore(in.get(BORE)).under(in.get(depth)), in.get(discharge))));
+    }
+
+    private static Calculation floodingTime() {
+        Parameter<Volume> volume = Parameter.of("volume", Volume.class, "what may come in");
+        return Calculation.named("flooding-time", "Time to take in a volume").explained("How long a flow takes to bring a volume in.")
+            .takes(volume, FLOW).by("t = V / Q").validFor("flow more than 0").from(Source.derived("volumes"))
+            .answers(in -> Answer.of("time", Flooding.timeFor(in.get(volume), in.get(FLOW)), "min"));
     }
 
     private static Calculation grating() {

@@ -91,7 +91,8 @@ class AirTest {
 
     @Test
     void reckonsTheFlowThroughAnOpening() {
-        // v = sqrt(2 dp / (K rho)), recomputed independently with K 2.5 and 1.13 kg/m3: 63 Pa draws 6.68 m/s, and 23.4 m3/min take 585 cm2 (0.0584 m2)
+        // v = sqrt(2 dp / (K rho)), recomputed independently with K 2.5 and 1.13 kg/m3: 63 Pa draws 6.68 m/s,
+        // which for 23.4 m3/min takes 584 cm2
         DuctOpening louvre = new DuctOpening(DuctOpening.USUAL_LOSS, VentilationFlow.WARM_AIR);
         PressureDifference depression = PressureDifference.valueOf("63 Pa");
         assertPrinted("6.68 m/s", louvre.velocity(depression));

@@ -24,10 +24,12 @@ class BoreTest {
     @CsvSource(delimiter = '|', textBlock = """
             # bore   | area         | of 1 m  | of 1 ft    | at 1.0 m/s  | at 1.5 m/s   | at 2.0 m/s
             12.7 mm  | 126.7 mm2    | 0.127 L | 0.0102 gal | 7.6 L/min   | 11.4 L/min   | 15.2 L/min
+            15.875 mm | 197.9 mm2   | 0.198 L | 0.0159 gal | 11.9 L/min  | 17.8 L/min   | 23.8 L/min
             19.05 mm | 285.0 mm2    | 0.285 L | 0.0229 gal | 17.1 L/min  | 25.7 L/min   | 34.2 L/min
             25.4 mm  | 506.7 mm2    | 0.507 L | 0.0408 gal | 30.4 L/min  | 45.6 L/min   | 60.8 L/min
             31.75 mm | 791.7 mm2    | 0.792 L | 0.0637 gal | 47.5 L/min  | 71.3 L/min   | 95.0 L/min
             38.1 mm  | 1140.1 mm2   | 1.140 L | 0.0918 gal | 68.4 L/min  | 102.6 L/min  | 136.8 L/min
+            41.275 mm | 1338.0 mm2  | 1.338 L | 0.1077 gal | 80.3 L/min  | 120.4 L/min  | 160.6 L/min
             50.8 mm  | 2026.8 mm2   | 2.027 L | 0.1632 gal | 121.6 L/min | 182.4 L/min  | 243.2 L/min
             63.5 mm  | 3166.9 mm2   | 3.167 L | 0.2550 gal | 190.0 L/min | 285.0 L/min  | 380.0 L/min
             76.2 mm  | 4560.4 mm2   | 4.560 L | 0.3672 gal | 273.6 L/min | 410.4 L/min  | 547.2 L/min
