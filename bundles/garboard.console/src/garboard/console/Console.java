@@ -16,6 +16,8 @@ import picocli.CommandLine.ParseResult;
  */
 public final class Console {
 
+    private static final int HELP_WIDTH = 100;
+
     private final Terminal terminal;
     private final Supplier<Catalogue> catalogue;
 
@@ -35,6 +37,7 @@ public final class Console {
         commandLine.setOut(new java.io.PrintWriter(terminal.out(), true));
         commandLine.setErr(new java.io.PrintWriter(terminal.err(), true));
         commandLine.setCaseInsensitiveEnumValuesAllowed(true);
+        commandLine.setUsageHelpWidth(HELP_WIDTH);
         commandLine.setParameterExceptionHandler(wrongUsage());
         commandLine.setExecutionExceptionHandler(failure());
         return commandLine.execute(arguments);

@@ -20,6 +20,8 @@ public final class ConsoleApplication implements IApplication {
 
     @Override
     public Object start(IApplicationContext context) {
+        // The workbook library logs through an interface without anything behind it, which would complain on every start.
+        System.setProperty("log4j2.loggerContextFactory", "org.apache.logging.log4j.simple.SimpleLoggerContextFactory");
         var arguments = (String[]) context.getArguments().get(IApplicationContext.APPLICATION_ARGS);
         // UTF-8 whatever the platform says: units and marks must arrive whole in a pipe.
         var out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);

@@ -117,7 +117,7 @@ final class VerdictJson {
     }
 
     private static void valueAndUnit(JsonWriter json, Quantity<?> quantity) throws IOException {
-        String unit = quantity.kind().siDisplayUnit();
+        String unit = quantity.kind().displayUnit(garboard.quantity.UnitSystem.SI);
         json.name("value").value(rounded(quantity.in(unit)));
         json.name("unit").value(unit);
     }

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.console;
+
+import org.osgi.framework.Bundle;
+import org.osgi.framework.FrameworkUtil;
+
+/** The program's version, as printed on reports. */
+final class Version {
+
+    private Version() {
+    }
+
+    /** The bundle's version; "development" outside a framework, as in a test on a plain class path. */
+    static String ofProgram() {
+        Bundle bundle = FrameworkUtil.getBundle(Version.class);
+        return bundle == null ? "development" : bundle.getVersion().toString();
+    }
+}
