@@ -36,12 +36,13 @@ class FrictionFactorTest {
         // Surge Analysis and the Wave Plan Method, ch. 0, problem 0.2: 0.0169 printed, 0.016948 recomputed
         assertPrinted("0.0169", FrictionFactor.swameeJain(Ratio.of(599993), Ratio.of(0.0004)));
         assertPrinted("0.016948", FrictionFactor.swameeJain(Ratio.of(599993), Ratio.of(0.0004)));
-        // White, Fluid Mechanics, ch. 6, and the authors: within 3 % of Colebrook
+        // largest difference in the range, recomputed independently by iterating Colebrook: 2.83 %, at Re 5000 and a roughness of 0.01;
+        // 1.42 % for a smooth wall
         for (double re = 5000; re < 1e8; re *= 1.7) {
-            for (double rough : new double[] {1e-6, 1e-5, 1e-4, 1e-3, 1e-2}) {
+            for (double rough : new double[] {0, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2}) {
                 double explicit = FrictionFactor.swameeJain(Ratio.of(re), Ratio.of(rough)).si();
                 double implicit = FrictionFactor.colebrook(Ratio.of(re), Ratio.of(rough)).si();
-                assertThat(explicit / implicit).isCloseTo(1, within(0.035));
+                assertThat(explicit / implicit).isCloseTo(1, within(rough == 0 ? 0.01425 : 0.02835));
             }
         }
     }
