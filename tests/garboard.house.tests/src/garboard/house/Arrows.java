@@ -41,11 +41,12 @@ final class Arrows {
             entry("garboard.report",
                     Set.of("garboard.checks", "garboard.trial", "garboard.physics", "garboard.model", "garboard.quantity")),
             entry("garboard.report.excel", Set.of("garboard.report", "garboard.checks", "garboard.model", "garboard.quantity"),
-                    "org.apache.poi", "org.apache.xmlbeans"),
+                    // Commons Compress is what POI writes its zip with; it wants Commons Lang, but its manifest calls that optional.
+                    "org.apache.poi", "org.apache.xmlbeans", "org.apache.commons.commons-compress", "org.apache.commons.lang3"),
             entry("garboard.console",
                     Set.of("garboard.quantity", "garboard.physics", "garboard.model", "garboard.checks", "garboard.practice", "garboard.trial",
                             "garboard.report", "garboard.report.excel", "garboard.examples"),
-                    "com.google.gson", "picocli", "org.eclipse.equinox"),
+                    "com.google.gson", "picocli", "org.eclipse.equinox", "org.osgi.framework"),
             entry("garboard.examples", Set.of("garboard.model")));
 
     private Arrows() {
