@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice.battery;
+
+import static garboard.model.GarboardPackage.Literals.STARTING_BATTERY__TRAY_OR_BOX;
+import static garboard.practice.testing.Judged.judge;
+
+import org.junit.jupiter.api.Test;
+
+import garboard.model.Answer;
+import garboard.model.CommissioningRecord;
+import garboard.model.VesselService;
+import garboard.practice.testing.Question;
+
+class BatteryTrayOnPassengerVesselTest {
+
+    @Test
+    void answered() { // 46 CFR 183.350
+        Question.of(BatteryTrayOnPassengerVessel.check(), STARTING_BATTERY__TRAY_OR_BOX).at(CommissioningRecord::getStartingBattery)
+            .in(record -> record.getVessel().setService(VesselService.SMALL_PASSENGER))
+            .wants(Answer.YES, "startingBattery.trayOrBox");
+    }
+
+    @Test
+    void doesNotApplyToOtherVessels() {
+        CommissioningRecord record = Bench.flooded();
+        record.getVessel().setService(VesselService.FISHING);
+        judge(BatteryTrayOnPassengerVessel.check(), record).doesNotApply();
+    }
+}

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice.battery;
+
+import static garboard.model.GarboardPackage.Literals.STARTING_BATTERY__CHARGER_AMMETER;
+import static garboard.practice.testing.Judged.judge;
+
+import org.junit.jupiter.api.Test;
+
+import garboard.model.Answer;
+import garboard.model.CommissioningRecord;
+import garboard.model.VesselService;
+import garboard.practice.testing.Question;
+
+class ChargerAmmeterOnPassengerVesselTest {
+
+    @Test
+    void answered() { // 46 CFR 183.350
+        Question.of(ChargerAmmeterOnPassengerVessel.check(), STARTING_BATTERY__CHARGER_AMMETER).at(CommissioningRecord::getStartingBattery)
+            .in(record -> record.getVessel().setService(VesselService.SMALL_PASSENGER))
+            .wants(Answer.YES, "startingBattery.chargerAmmeter");
+    }
+
+    @Test
+    void doesNotApplyToOtherVessels() {
+        CommissioningRecord record = Bench.flooded();
+        record.getVessel().setService(VesselService.FISHING);
+        judge(ChargerAmmeterOnPassengerVessel.check(), record).doesNotApply();
+    }
+}
