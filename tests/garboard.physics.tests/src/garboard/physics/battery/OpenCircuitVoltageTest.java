@@ -41,11 +41,16 @@ class OpenCircuitVoltageTest {
     @Test
     void callsABatteryAboveItsFullVoltageFullAndBelowItsEmptyVoltageEmpty() {
         assertThat(OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.FLOODED_US_ARMY, Voltage.valueOf("13.0 V"), 1).si()).isEqualTo(1);
-        assertThat(OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.FLOODED_US_ARMY, Voltage.valueOf("11.0 V"), 1).si()).isZero();
+        assertThat(OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.FLOODED_US_ARMY, Voltage.valueOf("10.5 V"), 1).si()).isZero();
+        assertThat(OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.FLOODED_US_ARMY, Voltage.valueOf("26.4 V"), 2).si()).isEqualTo(1);
     }
 
     @Test
     void refusesAVoltageThatNoRestedBatteryShows() {
+        assertThatThrownBy(() -> OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.AGM, Voltage.valueOf("10.49 V"), 1))
+                .isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.AGM, Voltage.valueOf("13.21 V"), 1))
+                .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> OpenCircuitVoltage.stateOfCharge(OpenCircuitCurve.AGM, Voltage.valueOf("14.4 V"), 1))
                 .isInstanceOf(OutOfRangeException.class).hasMessageContaining("rested voltage").hasMessageContaining("14.4 V")
                 .hasMessageContaining("13.2");

@@ -136,6 +136,19 @@ class AmpacityTest {
         assertPrinted(ampere, AmpacityIso.allowed(engineSpace ? laid.withEngineSpace() : laid).si());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            3  | 1.0 | ISO 10133: bundles count from four
+            4  | 0.7 | ISO 10133 annex, from memory
+            6  | 0.7 | ISO 10133 annex, from memory
+            7  | 0.6 | ISO 10133 annex, from memory
+            24 | 0.6 | ISO 10133 annex, from memory
+            25 | 0.5 | ISO 10133 annex, from memory
+            """)
+    void reducesABundleByTheAnnex(int conductors, String factor, String source) {
+        assertPrinted(factor, AmpacityIso.bundleFactor(conductors).si());
+    }
+
     @Test
     void refusesWhatTheAnnexDoesNotList() {
         assertThatThrownBy(() -> AmpacityIso.annex(ConductorSize.awg(10), InsulationRating.C105)).isInstanceOf(OutOfRangeException.class);

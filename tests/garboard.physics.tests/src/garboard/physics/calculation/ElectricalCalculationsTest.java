@@ -73,6 +73,8 @@ class ElectricalCalculationsTest {
             derating-iso3046       | engine = diesel-turbocharged; air = 5 degC; rated = 20 kW        | above 100 %
             derating-iso3046       | engine = diesel-turbocharged; air = 45 degC; rated = 20 kW       | unverified
             average-power          | rated = 20 kW; power-1 = 19 kW; time-1 = 5 h                     | more than the category allows
+            droop-regression       | rated = 20 kW; rated-frequency = 60 Hz; load-1 = 0 kW; frequency-1 = 62 Hz; load-2 = 5 kW; frequency-2 = 61.9 Hz; \
+            load-3 = 10 kW; frequency-3 = 61.7 Hz; load-4 = 15 kW; frequency-4 = 61 Hz; load-5 = 20 kW; frequency-5 = 59 Hz | not a straight line
             ampacity-iso           | size = 16 mm2                                                    | from memory
             """)
     void warns(String name, String arguments, String words) throws CalculationException {
@@ -84,6 +86,9 @@ class ElectricalCalculationsTest {
     void staysSilentWhereNothingIsWrong() throws CalculationException {
         assertThat(find("battery-block-spread").evaluate(Map.of("highest", "12.75 V", "lowest", "12.70 V")).warnings()).isEmpty();
         assertThat(find("split-phase").evaluate(Map.of("leg-a", "30 A", "leg-b", "28 A", "rated", "8 kVA")).warnings()).isEmpty();
+        assertThat(find("droop-regression").evaluate(Map.of("rated", "20 kW", "rated-frequency", "60 Hz", "load-1", "0 kW", "frequency-1", "61.5 Hz",
+                "load-2", "5 kW", "frequency-2", "61.0 Hz", "load-3", "15 kW", "frequency-3", "60.0 Hz", "load-4", "20 kW", "frequency-4", "59.5 Hz"))
+                .warnings()).isEmpty();
         assertThat(find("average-power").evaluate(Map.of("rated", "20 kW", "power-1", "9 kW", "time-1", "5 h")).warnings()).isEmpty();
     }
 

@@ -45,6 +45,17 @@ class DroopRegressionTest {
     }
 
     @Test
+    void asksForAnExplainedShareOf95PerCent() {
+        // R2 is the squared correlation of load and frequency, recomputed independently
+        DroopRegression above = through(62.0, 61.65, 60.75, 60.4);
+        assertPrinted("0.964", above.determination().si());
+        assertThat(above.isStraight(Frequency.valueOf("1 Hz"))).isTrue();
+        DroopRegression below = through(62.0, 61.7, 60.7, 60.4);
+        assertPrinted("0.945", below.determination().si());
+        assertThat(below.isStraight(Frequency.valueOf("5 Hz"))).isFalse();
+    }
+
+    @Test
     void recognisesAnIsochronousGovernor() {
         assertThat(through(60.01, 59.99, 60.00, 60.01, 59.99).isIsochronous()).isTrue();
     }
