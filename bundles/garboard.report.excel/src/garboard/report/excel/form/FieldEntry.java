@@ -73,7 +73,9 @@ final class FieldEntry {
     }
 
     private static String withUnit(String number, String unit, Kind<?> kind) {
-        boolean bare = BARE_NUMBER.matcher(number).matches();
+        // The unit of a plain ratio is itself written as a number: 0.8 1.
+        boolean plainRatio = kind.accepts("1") && number.strip().endsWith(" 1");
+        boolean bare = BARE_NUMBER.matcher(number).matches() && !plainRatio;
         if (bare && unit.isEmpty() && !kind.unitMayBeLeftOut()) {
             throw new EntryException(kind.name() + ": \"" + number.strip() + "\" has no unit; right would be \"" + number.strip()
                 + " " + kind.units().getFirst() + "\" or a unit in the column beside it");

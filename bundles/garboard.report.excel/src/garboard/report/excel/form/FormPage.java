@@ -17,12 +17,12 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 import garboard.model.CommissioningRecord;
+import garboard.model.CustomaryUnits;
 import garboard.model.FieldText;
 import garboard.model.Item;
 import garboard.model.Labels;
 import garboard.quantity.Kind;
 import garboard.quantity.Quantity;
-import garboard.quantity.UnitSystem;
 import garboard.report.form.FormField;
 import garboard.report.form.FormPart;
 
@@ -36,11 +36,11 @@ final class FormPage {
     private final FormLooks looks;
     private final FormChoices choices;
     private final Labels labels;
-    private final UnitSystem units;
+    private final CustomaryUnits units;
     private final FieldEntry entry;
     private int next;
 
-    FormPage(XSSFSheet sheet, FormLooks looks, FormChoices choices, Labels labels, UnitSystem units) {
+    FormPage(XSSFSheet sheet, FormLooks looks, FormChoices choices, Labels labels, CustomaryUnits units) {
         this.sheet = sheet;
         this.looks = looks;
         this.choices = choices;
@@ -193,7 +193,7 @@ final class FormPage {
     /** The unit that a row is in: that of its first value, else the customary one. */
     private Optional<String> unit(EAttribute attribute, Optional<Object> value) {
         return value.filter(Quantity.class::isInstance).map(quantity -> ((Quantity<?>) quantity).givenUnit())
-            .or(() -> Kind.ofType(attribute.getEAttributeType().getInstanceClass()).map(kind -> kind.displayUnit(units)));
+            .or(() -> Kind.ofType(attribute.getEAttributeType().getInstanceClass()).map(kind -> units.unit(attribute)));
     }
 
     private void input(Row row, int column, EAttribute attribute, Optional<Object> value, Optional<String> unit) {
@@ -204,8 +204,9 @@ final class FormPage {
 
     private String text(EAttribute attribute, Object value, String unit) {
         if (value instanceof Quantity<?> quantity) {
-            boolean plain = quantity.givenUnit().equals(unit) && quantity.accuracy().isEmpty() && quantity.toString().equals(quantity.givenNumber() + " " + unit);
-            return plain ? quantity.givenNumber() : quantity.toString();
+            // A ratio may have been given without a unit; in a row with another unit it needs one.
+            String number = quantity.givenUnit().equals(unit) ? quantity.givenNumber() : quantity.givenNumber() + " " + quantity.givenUnit();
+            return number + quantity.accuracy().map(accuracy -> " " + accuracy).orElse("");
         }
         if (value instanceof Enumerator choice) {
             return entry.word(choice);

@@ -20,7 +20,8 @@ public final class FormReadException extends Exception {
     }
 
     FormReadException(List<FormMistake> mistakes) {
-        super(mistakes.size() == 1 ? "One entry of the form cannot be read." : mistakes.size() + " entries of the form cannot be read.");
+        super((mistakes.size() == 1 ? "One entry of the form cannot be read: " : mistakes.size() + " entries of the form cannot be read; the first: ")
+            + mistakes.getFirst());
         this.mistakes = List.copyOf(mistakes);
     }
 

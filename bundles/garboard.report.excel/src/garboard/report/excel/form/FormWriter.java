@@ -13,6 +13,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
+import garboard.model.CustomaryUnits;
 import garboard.model.Labels;
 import garboard.model.io.RecordFile;
 import garboard.model.io.RecordWriteException;
@@ -41,12 +42,12 @@ public final class FormWriter {
         "Local codes and licensed trades decide. This form certifies nothing.");
 
     private final Labels labels;
-    private final UnitSystem units;
+    private final CustomaryUnits units;
 
     /** @param units in whose customary units empty fields are offered */
     public FormWriter(UnitSystem units) {
         this.labels = Labels.in(Locale.ENGLISH);
-        this.units = units;
+        this.units = CustomaryUnits.of(units);
     }
 
     /**
