@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import garboard.physics.calculation.Answer;
 import garboard.physics.calculation.Calculation;
@@ -14,6 +15,7 @@ import garboard.physics.calculation.CalculationException;
 import garboard.physics.calculation.Calculations;
 import garboard.physics.calculation.Parameter;
 import garboard.quantity.Display;
+import garboard.quantity.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -114,14 +116,21 @@ final class CalculateCommand implements Callable<Integer> {
         out.println(calculation.title());
         for (Answer.Result result : answer.results()) {
             switch (result) {
-                case Answer.Figure figure -> out.println("  " + figure.name() + " = " + figure.units().stream()
-                        .map(unit -> Display.formatIn(figure.quantity(), unit)).collect(Collectors.joining(" = ")));
+                case Answer.Figure figure -> out.println("  " + figure.name() + " = " + figure(figure));
                 case Answer.Words words -> out.println("  " + words.name() + ": " + words.text());
             }
         }
         answer.warnings().forEach(warning -> out.println("  Note: " + warning));
         out.println();
         basis(out, calculation);
+    }
+
+    /** In the units that the calculation prefers, else in the customary ones of both systems. */
+    private static String figure(Answer.Figure figure) {
+        Stream<String> texts = figure.units().isEmpty()
+                ? Stream.of(UnitSystem.values()).map(system -> Display.of(system).format(figure.quantity()))
+                : figure.units().stream().map(unit -> Display.formatIn(figure.quantity(), unit));
+        return texts.distinct().collect(Collectors.joining(" = "));
     }
 
     private static void basis(PrintStream out, Calculation calculation) {

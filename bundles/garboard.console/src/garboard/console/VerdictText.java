@@ -59,7 +59,7 @@ final class VerdictText {
         }
         verdict.remedy().ifPresent(remedy -> indented("remedy  ", remedy.text()));
         verdict.acceptance().ifPresent(acceptance -> indented("accepted", " " + acceptance));
-        if (verdict.standing() != Standing.DOES_NOT_APPLY) {
+        if (verdict.standing() != Standing.DOES_NOT_APPLY && verdict.standing() != Standing.CANNOT_TELL) {
             indented("basis   ", verdict.check().basis() + (verdict.check().basis().otherFigures().isBlank() ? ""
                     : "; other figures: " + verdict.check().basis().otherFigures()));
         }

@@ -6,7 +6,8 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
-
+import garboard.practice.battery.BatteryChecks;
+import garboard.practice.fuel.FuelChecks;
 
 /** US federal rules for boats with gasoline engines: 33 CFR 183 subparts I, J and K. */
 public final class FederalGasolineCraft implements Practice {
@@ -28,6 +29,6 @@ public final class FederalGasolineCraft implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.federal(), FuelChecks.federal()).<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -6,7 +6,11 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
-
+import garboard.practice.battery.BatteryChecks;
+import garboard.practice.fuel.FuelChecks;
+import garboard.practice.rawwater.RawWaterChecks;
+import garboard.practice.siphon.SiphonChecks;
+import garboard.practice.exhaust.ExhaustChecks;
 
 /** Handbooks, trade press and common practice: what a careful installer does anyway. */
 public final class HandbookPractice implements Practice {
@@ -28,6 +32,6 @@ public final class HandbookPractice implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.handbook(), FuelChecks.handbook(), RawWaterChecks.handbook(), SiphonChecks.handbook(), ExhaustChecks.handbook()).<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -6,7 +6,11 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
-
+import garboard.practice.battery.BatteryChecks;
+import garboard.practice.fuel.FuelChecks;
+import garboard.practice.rawwater.RawWaterChecks;
+import garboard.practice.siphon.SiphonChecks;
+import garboard.practice.exhaust.ExhaustChecks;
 
 /** Voluntary small-craft standards, as far as they were seen quoted. */
 public final class SmallCraftStandards implements Practice {
@@ -28,6 +32,6 @@ public final class SmallCraftStandards implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.standards(), FuelChecks.standards(), RawWaterChecks.standards(), SiphonChecks.standards(), ExhaustChecks.standards()).<Check<?>>flatMap(List::stream).toList();
     }
 }

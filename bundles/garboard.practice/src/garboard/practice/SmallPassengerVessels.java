@@ -6,7 +6,11 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
-
+import garboard.practice.battery.BatteryChecks;
+import garboard.practice.fuel.FuelChecks;
+import garboard.practice.rawwater.RawWaterChecks;
+import garboard.practice.siphon.SiphonChecks;
+import garboard.practice.exhaust.ExhaustChecks;
 
 /** US rules for small passenger vessels: 46 CFR subchapter T. */
 public final class SmallPassengerVessels implements Practice {
@@ -28,6 +32,6 @@ public final class SmallPassengerVessels implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.<List<Check<?>>>of().flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.smallPassenger(), FuelChecks.smallPassenger(), RawWaterChecks.smallPassenger(), SiphonChecks.smallPassenger(), ExhaustChecks.smallPassenger()).<Check<?>>flatMap(List::stream).toList();
     }
 }
