@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice.fuel;
+
+import static garboard.model.GarboardPackage.Literals.FUEL_LINE_RUN__KIND;
+
+import java.util.Optional;
+
+import garboard.checks.Check;
+import garboard.checks.Comparison;
+import garboard.checks.Gravity;
+import garboard.checks.Remedy;
+import garboard.model.FuelLineKind;
+import garboard.model.FuelLineRun;
+import garboard.practice.Sources;
+
+/** Yard practice: one hose for all places, of the class that may be anywhere. */
+final class HoseOfTheBestClass {
+
+    private HoseOfTheBestClass() {
+    }
+
+    static Check<FuelLineRun> check() {
+        return Check.check("FUEL-HOSE-A1", FuelLineRun.class)
+            .title("All fuel hose is of type A1")
+            .why("With one class of hose aboard nobody can fit the wrong one, and fire finds no weak place.")
+            .basis(Sources.GERR)
+            .gravity(Gravity.ADVICE)
+            .limit("A1 or A1-15 everywhere, vent and fill too; rated injection hose at the rail")
+            .applies(FuelConditions.hose())
+            .needs(FUEL_LINE_RUN__KIND)
+            .holds(s -> FuelFigures.isA1(s.subject().getKind()) ? Comparison.holds("the hose is of type A1", true)
+                : s.subject().getKind() == FuelLineKind.INJECTION_HOSE ? Comparison.holds("the hose is injection hose", true)
+                : Comparison.holds("the hose is not of type A1", false))
+            .remedy("Fit hose of type A1", s -> Optional.of(Remedy.of("Fit hose of type A1 at the next renewal")
+                .setting(s.subject(), FUEL_LINE_RUN__KIND, FuelLineKind.HOSE_A1)))
+            .build();
+    }
+}
