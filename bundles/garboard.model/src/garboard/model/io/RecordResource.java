@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.model.io;
+
+import java.util.HashMap;
+import java.util.Map;
+
+import org.eclipse.emf.common.util.BasicEMap;
+import org.eclipse.emf.common.util.EMap;
+import org.eclipse.emf.common.util.URI;
+import org.eclipse.emf.ecore.EDataType;
+import org.eclipse.emf.ecore.EFactory;
+import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.impl.EPackageRegistryImpl;
+import org.eclipse.emf.ecore.util.BasicExtendedMetaData;
+import org.eclipse.emf.ecore.util.ExtendedMetaData;
+import org.eclipse.emf.ecore.xmi.XMLHelper;
+import org.eclipse.emf.ecore.xmi.XMLLoad;
+import org.eclipse.emf.ecore.xmi.XMLSave;
+import org.eclipse.emf.ecore.xmi.impl.XMIHelperImpl;
+import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
+import org.eclipse.emf.ecore.xmi.impl.XMISaveImpl;
+import org.eclipse.emf.ecore.xml.namespace.XMLNamespacePackage;
+import org.eclipse.emf.ecore.xml.type.XMLTypePackage;
+
+import garboard.model.FieldText;
+import garboard.model.GarboardPackage;
+
+/**
+ * The XMI form of one record. What the model does not know is kept beside the object where it was found
+ * ({@link #getEObjectToExtensionMap()}) and written back there.
+ */
+final class RecordResource extends XMIResourceImpl {
+
+    /**
+     * Names for what the model does not know are made up in here. Each resource has its own, with a cache of its own (which EMF keeps
+     * on the shared packages unless the annotation URI is another object), so that files can be read by several threads at once.
+     */
+    private final ExtendedMetaData names = new BasicExtendedMetaData(new String(ExtendedMetaData.ANNOTATION_URI), knownPackages());
+
+    /** The end tag of the record as the file must write it, empty before the record begins and after it has ended. */
+    private String endAwaited = "";
+
+    /** Prefixes that the file declares for namespaces that are not ours; values may use them, so they are declared again. */
+    private final EMap<String, String> prefixes = new BasicEMap<>();
+
+    RecordResource(URI uri) {
+        super(uri);
+        // spoken for in every file, whatever unknown namespaces would like to be called
+        prefixes.put(XMI_NS, XMI_URI);
+        setIntrinsicIDToEObjectMap(new HashMap<>());
+        Map<Object, Object> load = getDefaultLoadOptions();
+        load.put(OPTION_USE_DEPRECATED_METHODS, Boolean.FALSE);
+        load.put(OPTION_EXTENDED_META_DATA, names);
+        load.put(OPTION_RECORD_UNKNOWN_FEATURE, Boolean.TRUE);
+        load.put(OPTION_DEFER_IDREF_RESOLUTION, Boolean.TRUE);
+        load.put(OPTION_DISABLE_NOTIFY, Boolean.TRUE);
+        load.put(OPTION_USE_LEXICAL_HANDLER, Boolean.TRUE);
+        Map<Object, Object> save = getDefaultSaveOptions();
+        save.put(OPTION_EXTENDED_META_DATA, names);
+        save.put(OPTION_ENCODING, "UTF-8");
+        save.put(OPTION_LINE_DELIMITER, "\n");
+    }
+
+    /** {@return the names that stand for what the model does not know} */
+    ExtendedMetaData names() {
+        return names;
+    }
+
+    /** {@return the end tag of the record while it is still to come, else empty} */
+    String endAwaited() {
+        return endAwaited;
+    }
+
+    void awaitEnd(String tag) {
+        endAwaited = tag;
+    }
+
+    /** Takes note of a prefix that the file declares; where it declares one twice, the first namespace keeps it. */
+    void declared(String prefix, String namespace) {
+        boolean spokenFor = prefix.isEmpty() || prefixes.containsKey(prefix) || prefix.equals(GarboardPackage.eNS_PREFIX);
+        if (!spokenFor && !namespace.equals(GarboardPackage.eNS_URI) && !namespace.equals(XMI_URI)) {
+            prefixes.put(prefix, namespace);
+        }
+    }
+
+    @Override
+    protected XMLLoad createXMLLoad() {
+        return new RecordLoad(createXMLHelper());
+    }
+
+    @Override
+    protected XMLSave createXMLSave() {
+        XMLHelper helper = createXMLHelper();
+        helper.setExtendedMetaData(names);
+        helper.setPrefixToNamespaceMap(prefixes);
+        return new XMISaveImpl(helper);
+    }
+
+    @Override
+    protected XMLHelper createXMLHelper() {
+        return new XMIHelperImpl(this) {
+            @Override
+            protected Object createFromString(EFactory factory, EDataType type, String value) {
+                return type.getEPackage() == GarboardPackage.eINSTANCE || type.getInstanceClass() == Integer.class
+                    || type.getInstanceClass() == byte[].class ? FieldText.value(type, value).orElse(null)
+                        : super.createFromString(factory, type, value);
+            }
+        };
+    }
+
+    private static EPackage.Registry knownPackages() {
+        EPackage.Registry known = new EPackageRegistryImpl();
+        known.put(GarboardPackage.eNS_URI, GarboardPackage.eINSTANCE);
+        known.put(XMLTypePackage.eNS_URI, XMLTypePackage.eINSTANCE);
+        known.put(XMLNamespacePackage.eNS_URI, XMLNamespacePackage.eINSTANCE);
+        return known;
+    }
+}
