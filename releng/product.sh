@@ -24,6 +24,11 @@ product_build_starts() {
     touch "$releng/.cache/build.started"
 }
 
+# False when Maven was asked for other modules only.
+product_was_built() {
+    [ -n "$(find "$PRODUCT/artifacts.xml" -newer "$releng/.cache/build.started" 2> /dev/null)" ]
+}
+
 product_is_fresh() {
     touch -r "$releng/.cache/build.started" "$PRODUCT_STAMP"
 }
