@@ -10,7 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+
+import garboard.model.GarboardPackage;
 
 /** All practices at hand and their checks. Immutable; refuses two checks with one id. */
 public final class Catalogue {
@@ -86,8 +89,14 @@ public final class Catalogue {
         return practiceIds.stream().filter(id -> !known.contains(id)).toList();
     }
 
-    /** The checks whose verdict an edit of this feature can change. */
+    /**
+     * The checks whose verdict an edit of this feature can change. A part or an item that comes or goes, what an item is
+     * called, an acceptance and the choice of practices can change any.
+     */
     public Set<Check<?>> readersOf(EStructuralFeature feature) {
-        return Set.copyOf(readers.getOrDefault(feature, Set.of()));
+        boolean any = feature instanceof EReference || feature == GarboardPackage.Literals.COMMISSIONING_RECORD__PRACTICES
+                || feature == GarboardPackage.Literals.ITEM__ID || "name".equals(feature.getName())
+                || feature.getEContainingClass() == GarboardPackage.Literals.ACCEPTANCE;
+        return any ? Set.copyOf(checks.values()) : Set.copyOf(readers.getOrDefault(feature, Set.of()));
     }
 }

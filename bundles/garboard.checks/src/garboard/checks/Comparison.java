@@ -42,7 +42,7 @@ public sealed interface Comparison {
     record Between<Q extends Quantity<Q>>(String found, Q measured, Limit<Q> low, Limit<Q> high) implements Comparison {
         public Between {
             if (low.value().isMoreThan(high.value())) {
-                throw new IllegalArgumentException("low limit " + low.value() + " is above high limit " + high.value());
+                throw new ContradictoryLimitsException(low, high);
             }
         }
     }

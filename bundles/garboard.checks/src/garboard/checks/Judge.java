@@ -16,6 +16,7 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 import garboard.model.CommissioningRecord;
 import garboard.model.Labels;
 import garboard.model.RecordPath;
+import garboard.quantity.ImplausibleInput;
 import garboard.quantity.Quantity;
 
 /** Evaluates one check on one subject. The only place where a comparison becomes a verdict. */
@@ -36,8 +37,14 @@ final class Judge {
             return judge(check, situation);
         } catch (RuntimeException fault) {
             // A fault in one check must neither stop the others nor look like a pass.
-            return broke(check, object, fault);
+            return fault instanceof ImplausibleInput input ? implausible(check, object, input) : broke(check, object, fault);
         }
+    }
+
+    /** An entry that cannot be right tells no more than one that is missing. */
+    private Verdict implausible(Check<?> check, EObject object, ImplausibleInput input) {
+        return verdict(check, object, Standing.CANNOT_TELL, "An entry cannot be right: " + input.getMessage(), Comparing.NOTHING,
+                Optional.empty(), List.of(), Optional.empty());
     }
 
     Verdict broke(Check<?> check, EObject object, RuntimeException fault) {

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.physics;
 
+import garboard.quantity.ImplausibleInput;
+
 /** An argument for which the formula has no answer. The message names the argument, what was found and what would be right. */
-public final class OutOfRangeException extends IllegalArgumentException {
+public final class OutOfRangeException extends IllegalArgumentException implements ImplausibleInput {
 
     private static final long serialVersionUID = 1L;
 

@@ -65,7 +65,7 @@ public final class AbsolutePressure extends Quantity<AbsolutePressure> {
 
     private static double notBelowZero(double si) {
         if (si < 0) {
-            throw new IllegalArgumentException(si + " Pa lies below a vacuum; "
+            throw new ImplausibleQuantityException(si + " Pa lies below a vacuum; "
                 + "a pressure read on a gauge is a gauge pressure");
         }
         return si;

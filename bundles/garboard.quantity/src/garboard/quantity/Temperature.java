@@ -64,7 +64,7 @@ public final class Temperature extends Quantity<Temperature> {
 
     private static double notBelowZero(double si) {
         if (si < 0) {
-            throw new IllegalArgumentException(si + " K lies below absolute zero; "
+            throw new ImplausibleQuantityException(si + " K lies below absolute zero; "
                 + "the lowest temperature is 0 K, -273.15 degC or -459.67 degF");
         }
         return si;

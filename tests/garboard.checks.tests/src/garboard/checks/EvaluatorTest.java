@@ -77,7 +77,13 @@ class EvaluatorTest {
                 .extracting(verdict -> verdict.check().id()).containsExactly("SAMPLE-LENGTH");
         assertThat(evaluator.reevaluate(GarboardPackage.Literals.POINT__Z, record, Samples.DAY))
                 .extracting(verdict -> verdict.check().id()).containsExactly("SAMPLE-HEIGHT");
-        assertThat(evaluator.reevaluate(GarboardPackage.Literals.VESSEL__NAME, record, Samples.DAY)).isEmpty();
+        assertThat(evaluator.reevaluate(GarboardPackage.Literals.VESSEL__FLAG, record, Samples.DAY)).isEmpty();
+    }
+
+    @Test
+    void aPartThatComesOrGoesTouchesEveryCheck() {
+        var evaluator = new Evaluator(Catalogue.of(Samples.practice("sample", Samples.length(), Samples.height().build())));
+        assertThat(evaluator.reevaluate(GarboardPackage.Literals.COMMISSIONING_RECORD__RAW_WATER, Samples.seatAt("1 m"), Samples.DAY)).hasSize(2);
     }
 
     @Test

@@ -141,6 +141,24 @@ class JudgeTest {
     }
 
     @Test
+    void anEntryThatCannotBeRightTellsNothingAndIsNamed() {
+        Check<?> check = Samples.comparing(s -> {
+            throw new NegativeBore();
+        });
+        Verdict verdict = Samples.judgeOne(check, Samples.seatAt("1 m"));
+        assertThat(verdict.standing()).isEqualTo(Standing.CANNOT_TELL);
+        assertThat(verdict.sentence()).contains("bore is -5 mm");
+    }
+
+    private static final class NegativeBore extends IllegalArgumentException implements garboard.quantity.ImplausibleInput {
+        private static final long serialVersionUID = 1L;
+
+        NegativeBore() {
+            super("bore is -5 mm, but has to be more than 0");
+        }
+    }
+
+    @Test
     void aPlainQuestionFallsShortWithoutNumbers() {
         Verdict verdict = Samples.judgeOne(Samples.comparing(s -> Comparison.holds("the vent is blocked", false)), Samples.seatAt("1 m"));
         assertThat(verdict.standing()).isEqualTo(Standing.FALLS_SHORT);
