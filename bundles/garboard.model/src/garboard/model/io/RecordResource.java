@@ -3,6 +3,7 @@ package garboard.model.io;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 
 import org.eclipse.emf.common.util.BasicEMap;
 import org.eclipse.emf.common.util.EMap;
@@ -30,6 +31,9 @@ import garboard.model.GarboardPackage;
  * ({@link #getEObjectToExtensionMap()}) and written back there.
  */
 final class RecordResource extends XMIResourceImpl {
+
+    /** Namespaces that are declared where they are needed. */
+    private static final Set<String> OWN = Set.of(GarboardPackage.eNS_URI, XMI_URI, RecordWriter.IDS);
 
     /**
      * Names for what the model does not know are made up in here. Each resource has its own, with a cache of its own (which EMF keeps
@@ -78,7 +82,7 @@ final class RecordResource extends XMIResourceImpl {
     /** Takes note of a prefix that the file declares; where it declares one twice, the first namespace keeps it. */
     void declared(String prefix, String namespace) {
         boolean spokenFor = prefix.isEmpty() || prefixes.containsKey(prefix) || prefix.equals(GarboardPackage.eNS_PREFIX);
-        if (!spokenFor && !namespace.equals(GarboardPackage.eNS_URI) && !namespace.equals(XMI_URI)) {
+        if (!spokenFor && !OWN.contains(namespace)) {
             prefixes.put(prefix, namespace);
         }
     }
