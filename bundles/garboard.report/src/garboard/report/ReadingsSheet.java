@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+import org.eclipse.emf.ecore.EAttribute;
+
+import garboard.model.GarboardPackage;
+import garboard.model.LoadStep;
+import garboard.model.Reading;
+import garboard.model.Trial;
+import garboard.quantity.Quantity;
+
+/** The readings under load: one row for each quantity read with the maker's limit below it, one column for each reading. */
+final class ReadingsSheet {
+
+    static final String NAME = "Readings";
+    private static final int MOST_COLUMNS = 9;
+    private static final double LABEL_MM = 62;
+    private static final double UNIT_MM = 18;
+    private static final double MOST_READING_MM = 30;
+    private static final double HUNDRED = 100;
+
+    private final Material material;
+    private final List<Taken> all;
+    private final List<EAttribute> read;
+    private final List<Block> blocks = new ArrayList<>();
+
+    /** A reading and the step it was taken in. */
+    private record Taken(LoadStep step, Reading reading) {
+        Quantity<?> value(EAttribute field) {
+            return (Quantity<?>) reading.eGet(field);
+        }
+    }
+
+    private ReadingsSheet(Material material, List<Taken> all) {
+        this.material = material;
+        this.all = all;
+        this.read = read(all);
+    }
+
+    static Optional<Sheet> of(Material material) {
+        Trial trial = material.record().getTrial();
+        List<Taken> all = trial == null ? List.of() : trial.getLoadSteps().stream()
+            .flatMap(step -> step.getReadings().stream().map(reading -> new Taken(step, reading))).toList();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        var sheet = new ReadingsSheet(material, all);
+        sheet.compose(trial);
+        return Optional.of(new Sheet(NAME, "Readings under load", Orientation.LANDSCAPE, sheet.blocks));
+    }
+
+    private void compose(Trial trial) {
+        blocks.add(Block.note("Converted to the units of this report; the record keeps each reading as it was given. A limit is the maker's, where the "
+            + "record holds one; the checks judge with it."));
+        for (int from = 0; from < all.size(); from += MOST_COLUMNS) {
+            List<Taken> some = all.subList(from, Math.min(from + MOST_COLUMNS, all.size()));
+            int place = blocks.size();
+            Table table = table(some);
+            blocks.add(table);
+            long loads = some.stream().map(taken -> taken.step().getLoad()).filter(load -> load != null).mapToDouble(Quantity::si).distinct().count();
+            if (loads > 1) {
+                ReadingCharts.add(table, place, blocks);
+            }
+        }
+        addRemarks(trial);
+    }
+
+    /** The quantities that were read at least once, in the order of the model. */
+    private static List<EAttribute> read(List<Taken> readings) {
+        return GarboardPackage.Literals.READING.getEAllAttributes().stream()
+            .filter(field -> Quantity.class.isAssignableFrom(field.getEAttributeType().getInstanceClass()))
+            .filter(field -> readings.stream().anyMatch(taken -> taken.reading().eIsSet(field))).toList();
+    }
+
+    private Table table(List<Taken> readings) {
+        int columnCount = Math.min(all.size(), MOST_COLUMNS);
+        double width = Math.min(MOST_READING_MM, (Table.LANDSCAPE_MM - LABEL_MM - UNIT_MM) / columnCount);
+        var columns = new ArrayList<Table.Column>();
+        columns.add(Table.text("quantity", "Reading", LABEL_MM));
+        columns.add(Table.unit("unit", UNIT_MM));
+        for (int index = 0; index < columnCount; index++) {
+            columns.add(Table.number("reading" + index, index < readings.size() ? heading(readings.get(index), index) : "", width));
+        }
+        var table = Table.of(columns.toArray(Table.Column[]::new));
+        table.row(row(Cell.strong("Load"), "%", columnCount,
+            readings.stream().map(taken -> Optional.ofNullable(taken.step().getLoad()).map(load -> load.si() * HUNDRED)).toList(), 0));
+        read.forEach(field -> addRows(table, field, readings, columnCount));
+        return table.build();
+    }
+
+    private static String heading(Taken taken, int index) {
+        String clock = Days.clock(taken.reading().getAt());
+        return clock.isEmpty() ? "No " + (index + 1) : clock;
+    }
+
+    private void addRows(Table.Builder table, EAttribute field, List<Taken> readings, int columnCount) {
+        List<Quantity<?>> entered = all.stream().<Quantity<?>>map(taken -> taken.value(field)).filter(value -> value != null).toList();
+        Optional<MakersLimit> limit = MakersLimit.of(field, material.record());
+        String unit = entered.stream().filter(quantity -> quantity.si() != 0).findFirst().or(() -> entered.stream().findFirst())
+            .map(material.figures()::unit).orElse("");
+        int decimals = Stream.concat(entered.stream(), limit.stream().map(MakersLimit::value))
+            .mapToInt(quantity -> material.figures().shown(quantity, unit).decimals()).max().orElse(0);
+        table.row(row(Cell.text(material.labels().label(field)), Figures.sign(unit), columnCount,
+            readings.stream().map(taken -> Optional.<Quantity<?>>ofNullable(taken.value(field)).map(value -> value.in(unit))).toList(), decimals));
+        limit.ifPresent(found -> table.row(row(Cell.faint("    limit: " + (found.atMost() ? "at most" : "at least")), Figures.sign(unit), columnCount,
+            readings.stream().map(taken -> Optional.of(found.value().in(unit))).toList(), decimals)));
+    }
+
+    private static List<Cell> row(Cell label, String unit, int columnCount, List<Optional<Double>> values, int decimals) {
+        var cells = new ArrayList<Cell>();
+        cells.add(label);
+        cells.add(Cell.text(unit));
+        for (int index = 0; index < columnCount; index++) {
+            Optional<Double> value = index < values.size() ? values.get(index) : Optional.empty();
+            cells.add(value.<Cell>map(number -> new Cell.Number(number, decimals)).orElse(Cell.BLANK));
+        }
+        return cells;
+    }
+
+    private void addRemarks(Trial trial) {
+        var lines = new ArrayList<String>();
+        trial.getLoadSteps().forEach(step -> Material.present(step.getRemarks())
+            .ifPresent(remark -> lines.add((step.getLoad() == null ? "" : "Load " + step.getLoad() + ": ") + remark)));
+        for (Taken taken : all) {
+            Reading reading = taken.reading();
+            String at = Days.clock(reading.getAt());
+            String lead = at.isEmpty() ? "" : at + ": ";
+            Material.present(reading.getNote()).ifPresent(note -> lines.add(lead + note));
+            if (reading.eIsSet(GarboardPackage.Literals.READING__SMOKE)) {
+                lines.add(lead + "smoke: " + material.labels().label(reading.getSmoke()).toLowerCase(Locale.ROOT));
+            }
+        }
+        all.stream().map(taken -> taken.reading().getInstruments()).flatMap(text -> Material.present(text).stream()).distinct()
+            .forEach(text -> lines.add("Read with: " + text));
+        if (!lines.isEmpty()) {
+            blocks.add(new Block.Heading("Remarks"));
+            blocks.add(Block.body(String.join("\n", lines)));
+        }
+    }
+}

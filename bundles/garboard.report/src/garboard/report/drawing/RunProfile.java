@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.report.drawing;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+import garboard.checks.Evaluation;
+import garboard.checks.Verdict;
+import garboard.model.CommissioningRecord;
+import garboard.model.ExhaustPoint;
+import garboard.model.ExhaustRun;
+import garboard.model.Point;
+import garboard.report.Figures;
+import garboard.report.Picture;
+import garboard.report.drawing.PlacedPart.Circuit;
+
+/**
+ * The exhaust and the raw-water path unrolled: height above the loaded waterline over the distance along the run, measured straight from
+ * place to place.
+ */
+public final class RunProfile {
+
+    private static final double LEFT_MM = 16;
+    private static final double RIGHT_MM = 6;
+    private static final double NAMES_MM = 17;
+    private static final double FOOT_MM = 8;
+    private static final double GAP_MM = 6;
+
+    /** A place on the way. */
+    private record Stop(String name, double alongM, double heightM, Optional<Verdict> worst) {
+    }
+
+    /** One path unrolled. */
+    private record Way(String name, Circuit circuit, List<Stop> stops) {
+        boolean canBeDrawn() {
+            return stops.size() > 1;
+        }
+    }
+
+    private final List<Way> ways;
+    private final Heights heights;
+
+    private RunProfile(List<Way> ways, Heights heights) {
+        this.ways = ways;
+        this.heights = heights;
+    }
+
+    public static RunProfile of(CommissioningRecord record, Evaluation evaluation, Figures figures) {
+        List<PlacedPart> parts = PlacedParts.of(record, evaluation);
+        Way water = new Way("Raw water", Circuit.RAW_WATER, unroll(parts.stream().filter(part -> part.circuit() == Circuit.RAW_WATER).toList()));
+        Way measured = new Way("Exhaust", Circuit.EXHAUST, unroll(path(record.getExhaust())));
+        Way exhaust = measured.canBeDrawn() ? measured
+            : new Way("Exhaust", Circuit.EXHAUST, unroll(parts.stream().filter(part -> part.circuit() == Circuit.EXHAUST).toList()));
+        return new RunProfile(List.of(exhaust, water).stream().filter(Way::canBeDrawn).toList(), new Heights(figures, Water.about(record)));
+    }
+
+    private static List<PlacedPart> path(ExhaustRun exhaust) {
+        if (exhaust == null) {
+            return List.of();
+        }
+        var points = new ArrayList<PlacedPart>();
+        for (ExhaustPoint point : exhaust.getPath()) {
+            String name = point.getName() == null || point.getName().isBlank() ? String.valueOf(point.getId()) : point.getName();
+            points.add(new PlacedPart(name, Circuit.EXHAUST, Optional.ofNullable(point.getPosition()), Optional.empty()));
+        }
+        return points;
+    }
+
+    private static List<Stop> unroll(List<PlacedPart> parts) {
+        var stops = new ArrayList<Stop>();
+        double along = 0;
+        Point before = null;
+        for (PlacedPart part : parts) {
+            if (part.place().isEmpty()) {
+                continue;
+            }
+            Point here = part.point().orElseThrow();
+            along += before == null ? 0 : distance(before, here);
+            stops.add(new Stop(part.name(), along, here.getZ().si(), part.worst()));
+            before = here;
+        }
+        return stops;
+    }
+
+    private static double distance(Point one, Point other) {
+        double across = Math.hypot(one.getX().si() - other.getX().si(), one.getY().si() - other.getY().si());
+        return Math.hypot(across, one.getZ().si() - other.getZ().si());
+    }
+
+    /** The drawing; nothing when neither path has two places. */
+    public Optional<Picture> picture(double widthMm, double heightMm) {
+        if (ways.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Picture("Runs", widthMm, heightMm, graphics -> paint(graphics, widthMm, heightMm),
+            "Heights along the runs. " + ways.stream().map(this::inWords).collect(Collectors.joining(" "))));
+    }
+
+    private String inWords(Way way) {
+        return way.name + ": " + way.stops.stream().map(this::heightInWords).collect(Collectors.joining(", ")) + ".";
+    }
+
+    private String heightInWords(Stop stop) {
+        return stop.name + " " + heights.length(stop.heightM) + (stop.heightM < 0 ? " below" : " above");
+    }
+
+    private void paint(Graphics2D graphics, double widthMm, double heightMm) {
+        var pen = new Pen(graphics);
+        double each = (heightMm - (ways.size() - 1) * GAP_MM) / ways.size();
+        for (int index = 0; index < ways.size(); index++) {
+            double top = index * (each + GAP_MM);
+            paint(pen, ways.get(index), new Rectangle2D.Double(0, top, widthMm, each));
+        }
+    }
+
+    private void paint(Pen pen, Way way, Rectangle2D area) {
+        double longest = way.stops.getLast().alongM;
+        double low = Math.min(0, way.stops.stream().mapToDouble(Stop::heightM).min().orElse(0));
+        double high = Math.max(0, way.stops.stream().mapToDouble(Stop::heightM).max().orElse(0));
+        double rim = Math.max((high - low) * 0.1, 0.05);
+        var plot = new Rectangle2D.Double(area.getX() + LEFT_MM, area.getY() + NAMES_MM, area.getWidth() - LEFT_MM - RIGHT_MM,
+            area.getHeight() - NAMES_MM - FOOT_MM);
+        var axes = new Axes(plot, new double[] {0, Math.max(longest, 0.01)}, new double[] {low - rim, high + rim});
+        pen.ink(Pen.INK).text(way.name, area.getX(), area.getY() + 3, Pen.Letters.BOLD_LEFT);
+        pen.ink(Pen.GROUND).fill(new Rectangle2D.Double(plot.getX(), axes.y(0), plot.getWidth(), plot.getMaxY() - axes.y(0)));
+        pen.ink(Pen.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
+        pen.text("loaded waterline", plot.getMaxX(), axes.y(0) + 2.8, Pen.Letters.SMALL_RIGHT);
+        axes.heights(pen, heights);
+        axes.distances(pen, heights);
+        var line = new Path2D.Double();
+        way.stops.forEach(stop -> {
+            if (line.getCurrentPoint() == null) {
+                line.moveTo(axes.x(stop.alongM), axes.y(stop.heightM));
+            } else {
+                line.lineTo(axes.x(stop.alongM), axes.y(stop.heightM));
+            }
+        });
+        Runs.stroke(pen, way.circuit);
+        pen.draw(line);
+        names(pen, way, axes, area.getY() + 4);
+        way.stops.forEach(stop -> Marks.draw(pen, axes.x(stop.alongM), axes.y(stop.heightM), stop.worst.map(Verdict::standing)));
+    }
+
+    /** Names in a row above the plot, evenly pushed apart, each led down to its place. */
+    private void names(Pen pen, Way way, Axes axes, double top) {
+        int count = way.stops.size();
+        double[] widths = new double[count];
+        for (int index = 0; index < count; index++) {
+            Stop stop = way.stops.get(index);
+            widths[index] = Math.max(pen.widthOf(stop.name, Pen.Letters.SMALL_LEFT), pen.widthOf(heightInWords(stop.heightM), Pen.Letters.SMALL_LEFT)) + 3;
+        }
+        double[] lefts = spread(way, axes, widths);
+        for (int index = 0; index < count; index++) {
+            Stop stop = way.stops.get(index);
+            double middle = lefts[index] + widths[index] / 2;
+            pen.ink(Pen.INK).text(stop.name, middle, top + 3.4, new Pen.Letters(Pen.SMALL, true, Pen.Anchor.CENTRE));
+            pen.ink(Pen.FAINT).text(heightInWords(stop.heightM), middle, top + 6.4, Pen.Letters.SMALL_CENTRE);
+            stop.worst.ifPresent(verdict -> pen.ink(Pen.INK).text(verdict.standing().label(), middle, top + 9.4, Pen.Letters.SMALL_CENTRE));
+            double foot = top + (stop.worst.isPresent() ? 10.2 : 7.2);
+            pen.ink(Pen.FAINT).width(Pen.HAIR).line(middle, foot, axes.x(stop.alongM), axes.y(stop.heightM));
+        }
+    }
+
+    private String heightInWords(double metres) {
+        return heights.length(metres) + (metres < 0 ? " below" : " above");
+    }
+
+    private static double[] spread(Way way, Axes axes, double[] widths) {
+        int count = widths.length;
+        double[] lefts = new double[count];
+        double free = axes.plot().getX() - LEFT_MM;
+        for (int index = 0; index < count; index++) {
+            lefts[index] = Math.max(free, axes.x(way.stops.get(index).alongM) - widths[index] / 2);
+            free = lefts[index] + widths[index];
+        }
+        double end = axes.plot().getMaxX() + RIGHT_MM;
+        for (int index = count - 1; index >= 0; index--) {
+            lefts[index] = Math.min(lefts[index], end - widths[index]);
+            end = lefts[index];
+        }
+        return lefts;
+    }
+}

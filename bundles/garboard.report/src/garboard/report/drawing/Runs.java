@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.report.drawing;
+
+import garboard.report.drawing.PlacedPart.Circuit;
+
+/** How the runs of the circuits are drawn: told apart by their dashes. */
+final class Runs {
+
+    private Runs() {
+    }
+
+    static void stroke(Pen pen, Circuit circuit) {
+        switch (circuit) {
+            case FUEL -> pen.ink(Pen.FUEL).stroke(Pen.FIRM, Pen.DASH_DOT);
+            case RAW_WATER -> pen.ink(Pen.WATER).stroke(Pen.FIRM * 1.4, Pen.LONG_DASH);
+            case EXHAUST -> pen.ink(0x4A4F53).stroke(Pen.HEAVY, Pen.SOLID);
+        }
+    }
+}
