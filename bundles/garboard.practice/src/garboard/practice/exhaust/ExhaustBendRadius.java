@@ -6,6 +6,7 @@ import static garboard.model.GarboardPackage.Literals.EXHAUST_BEND__KIND;
 import static garboard.model.GarboardPackage.Literals.EXHAUST_BEND__RADIUS;
 import static garboard.model.GarboardPackage.Literals.EXHAUST_SECTION_RUN__BENDS;
 import static garboard.model.GarboardPackage.Literals.EXHAUST_SECTION_RUN__BORE;
+import static garboard.model.GarboardPackage.Literals.EXHAUST_SECTION_RUN__SECTION;
 
 import java.util.Comparator;
 import java.util.List;
@@ -42,7 +43,7 @@ final class ExhaustBendRadius {
             .gravity(Gravity.DEFECT)
             .limit("radius at least twice the bore; a U-bend on top of the lift may be tighter")
             .applies(bent())
-            .uses(EXHAUST_SECTION_RUN__BENDS)
+            .uses(EXHAUST_SECTION_RUN__BENDS, EXHAUST_SECTION_RUN__SECTION)
             .needs(path(EXHAUST_SECTION_RUN__BENDS, EXHAUST_BEND__KIND))
             .needs(path(EXHAUST_SECTION_RUN__BORE))
             .needsWhen(s -> !judged(s.subject()).isEmpty(),
