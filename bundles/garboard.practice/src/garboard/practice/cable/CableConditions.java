@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice.cable;
+
+import static garboard.checks.FeaturePath.path;
+import static garboard.model.GarboardPackage.Literals.CABLE_RUN__CONDUCTOR_SIZE;
+import static garboard.model.GarboardPackage.Literals.CABLE_RUN__CONNECTED_TO_BATTERY_TERMINAL;
+import static garboard.model.GarboardPackage.Literals.CABLE_RUN__FUNCTION;
+import static garboard.model.GarboardPackage.Literals.CABLE_RUN__PROTECTION;
+
+import garboard.checks.Condition;
+import garboard.model.Answer;
+import garboard.model.CableRun;
+import garboard.model.ProtectionKind;
+import garboard.quantity.Length;
+
+/** When checks of cables apply. */
+final class CableConditions {
+
+    /** 33 CFR 183.425(g): a pigtail of less than 7 in of exposed length is left out. */
+    private static final Length PIGTAIL = Length.of(7, "in");
+
+    private CableConditions() {
+    }
+
+    /** The conductor size can be read; one check of its own tells where it cannot. */
+    static Condition<CableRun> readableSize() {
+        return Condition.<CableRun>when("where the conductor size can be read").known(path(CABLE_RUN__CONDUCTOR_SIZE))
+            .test(s -> CableRuns.hasReadableSize(s.subject()), "the conductor size cannot be read; write it as 2/0 AWG or 70 mm2");
+    }
+
+    /** Circuits that work all the time: neither the starter's nor a connection of grounds. */
+    static Condition<CableRun> workingCircuit() {
+        return Condition.<CableRun>when("circuits other than cranking, links between batteries and connections of grounds")
+            .known(path(CABLE_RUN__FUNCTION)).test(s -> !CableRuns.isCranking(s.subject()) && !CableRuns.isGrounding(s.subject()),
+                "a cranking conductor or a connection of grounds, which carries no lasting current");
+    }
+
+    /** Conductors of the starting circuit. */
+    static Condition<CableRun> crankingCable() {
+        return Condition.<CableRun>when("cranking cables").known(path(CABLE_RUN__FUNCTION))
+            .test(s -> CableRuns.isCranking(s.subject()), "no cranking cable");
+    }
+
+    /** Reads the length where it is entered. */
+    static Condition<CableRun> longerThanPigtail() {
+        return Condition.<CableRun>when("conductors other than pigtails shorter than 178 mm (7 in)").known()
+            .test(s -> s.subject().getLength() == null || !s.subject().getLength().isLessThan(PIGTAIL),
+                "a pigtail shorter than 178 mm (7 in), which 33 CFR 183.425(g) leaves out");
+    }
+
+    /** A fuse or breaker is there to be judged. */
+    static Condition<CableRun> deviceFitted() {
+        return Condition.<CableRun>when("where a fuse or circuit breaker is fitted").known(path(CABLE_RUN__PROTECTION))
+            .test(s -> s.subject().getProtection() != ProtectionKind.NONE, "no fuse or circuit breaker is fitted");
+    }
+
+    /** Connected straight to a battery terminal. */
+    static Condition<CableRun> fromBatteryTerminal() {
+        return Condition.<CableRun>when("conductors from a battery terminal").known(path(CABLE_RUN__CONNECTED_TO_BATTERY_TERMINAL))
+            .test(s -> s.subject().getConnectedToBatteryTerminal() == Answer.YES, "the conductor does not start at a battery terminal");
+    }
+
+    /** Fed from a panel, a busbar or a charging source. */
+    static Condition<CableRun> notFromBatteryTerminal() {
+        return Condition.<CableRun>when("conductors that do not start at a battery terminal")
+            .known(path(CABLE_RUN__CONNECTED_TO_BATTERY_TERMINAL)).test(
+                s -> s.subject().getConnectedToBatteryTerminal() != Answer.YES, "the conductor starts at a battery terminal and "
+                    + "is judged as such");
+    }
+}
