@@ -32,34 +32,52 @@ final class LeastGauge {
     }
 
     /**
+     * The thinnest conductor that a rule allows.
+     *
+     * @param size the conductor
+     * @param rule whose figure it is
+     */
+    record Thinnest(ConductorSize size, String rule) {
+    }
+
+    /**
      * The two figures of a rule.
      *
      * @param alone for a conductor by itself
      * @param sheathed for one in a sheath with others
-     * @param rule whose figures they are
      */
-    record Pair(ConductorSize alone, ConductorSize sheathed, String rule) {
+    record Pair(Thinnest alone, Thinnest sheathed) {
+
+        /** For a conductor by itself; named first, so that the two cannot be swapped unseen. */
+        static Pair alone(ConductorSize size, String rule) {
+            return new Pair(new Thinnest(size, rule), new Thinnest(size, rule));
+        }
+
+        /** The same rule with its figure for one in a sheath with others. */
+        Pair inSheath(ConductorSize size) {
+            return new Pair(alone, new Thinnest(size, alone.rule()));
+        }
     }
 
     private static boolean isThin(CableRun run, Pair least) {
-        return CableRuns.size(run).area().isLessThan(least.alone().area());
+        return CableRuns.size(run).area().isLessThan(least.alone().size().area());
     }
 
-    private static ConductorSize limit(CableRun run, Pair least) {
+    private static Thinnest limit(CableRun run, Pair least) {
         return isThin(run, least) && run.getSheathedToProtection() == Answer.YES ? least.sheathed() : least.alone();
     }
 
     private static Comparison compare(CableRun run, Pair least) {
         String place = !isThin(run, least) ? "" : run.getSheathedToProtection() == Answer.YES ? ", in a sheath" : ", without a sheath";
-        return compare(run, limit(run, least), place, least.rule());
+        return compare(run, limit(run, least), place);
     }
 
-    static Comparison compare(CableRun run, ConductorSize least, String place, String rule) {
-        return Comparison.atLeast("the conductor is " + CableRuns.size(run) + place + "; the thinnest allowed is " + least,
-            CableRuns.size(run).area(), Limit.of(least.area(), rule));
+    static Comparison compare(CableRun run, Thinnest least, String place) {
+        return Comparison.atLeast("the conductor is " + CableRuns.size(run) + place + "; the thinnest allowed is " + least.size(),
+            CableRuns.size(run).area(), Limit.of(least.size().area(), least.rule()));
     }
 
-    static Optional<Remedy> remedy(CableRun run, ConductorSize least) {
-        return ConductorSeries.smallest(CableRuns.series(CableRuns.size(run)), least.area()).map(size -> CableRuns.replace(run, size));
+    static Optional<Remedy> remedy(CableRun run, Thinnest least) {
+        return ConductorSeries.smallest(CableRuns.series(CableRuns.size(run)), least.size().area()).map(size -> CableRuns.replace(run, size));
     }
 }

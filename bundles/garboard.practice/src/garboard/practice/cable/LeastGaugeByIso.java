@@ -15,7 +15,7 @@ final class LeastGaugeByIso {
 
     static Check<CableRun> check() {
         return LeastGauge.check("CABLE-GAUGE-ISO",
-            new LeastGauge.Pair(ConductorSize.squareMillimetre(1), ConductorSize.squareMillimetre(0.75), "ISO 13297"))
+            LeastGauge.Pair.alone(ConductorSize.squareMillimetre(1), "ISO 13297").inSheath(ConductorSize.squareMillimetre(0.75)))
             .title("Conductor is not too thin to last")
             .basis(Sources.ISO_13297.othersSay("33 CFR 183.425: 16 AWG alone, 18 AWG in a sheath"))
             .gravity(Gravity.DEFECT)

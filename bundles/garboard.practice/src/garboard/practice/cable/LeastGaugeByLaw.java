@@ -18,7 +18,7 @@ final class LeastGaugeByLaw {
 
     static Check<CableRun> check() {
         return LeastGauge.check("CABLE-GAUGE-33CFR",
-            new LeastGauge.Pair(ConductorSize.awg(16), ConductorSize.awg(18), "33 CFR 183.425(d) to (f)"))
+            LeastGauge.Pair.alone(ConductorSize.awg(16), "33 CFR 183.425(d) to (f)").inSheath(ConductorSize.awg(18)))
             .among(CableRuns::below50V, CableRuns.decidingVoltage())
             .title("Conductor is not too thin to last (gasoline boats)")
             .basis(Sources.cfr33("183.425(d) to (f)"))

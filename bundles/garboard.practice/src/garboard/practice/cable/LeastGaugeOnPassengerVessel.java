@@ -28,12 +28,13 @@ final class LeastGaugeOnPassengerVessel {
             .applies(Conditions.smallPassengerVessel())
             .applies(CableConditions.readableSize())
             .needsWhen(s -> !CableRuns.isOutputCable(s.subject()), path(CABLE_RUN__FUNCTION))
-            .holds(s -> LeastGauge.compare(s.subject(), least(s.subject()), "", "46 CFR 183.340(c)"))
+            .holds(s -> LeastGauge.compare(s.subject(), least(s.subject()), ""))
             .remedy("Lay a thicker conductor", s -> LeastGauge.remedy(s.subject(), least(s.subject())))
             .build();
     }
 
-    private static ConductorSize least(CableRun run) {
-        return ConductorSize.awg(!CableRuns.isOutputCable(run) && run.getFunction() == CableFunction.CONTROL ? 22 : 14);
+    private static LeastGauge.Thinnest least(CableRun run) {
+        boolean control = !CableRuns.isOutputCable(run) && run.getFunction() == CableFunction.CONTROL;
+        return new LeastGauge.Thinnest(ConductorSize.awg(control ? 22 : 14), "46 CFR 183.340(c)");
     }
 }

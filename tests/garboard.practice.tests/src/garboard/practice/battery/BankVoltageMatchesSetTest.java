@@ -26,7 +26,8 @@ class BankVoltageMatchesSetTest {
 
     // derived: four 12 V blocks as 2S2P make 24 V, two as 2S 24 V, two as 2P 12 V
     @ParameterizedTest
-    @CsvSource({ "2, 2, 24 V, MEETS, 24", "2, 1, 24 V, MEETS, 24", "1, 2, 12 V, MEETS, 12", "1, 2, 24 V, FALLS_SHORT, 12", "2, 1, 12 V, FALLS_SHORT, 24",
+    @CsvSource({ "2, 2, 24 V, MEETS, 24", "2, 1, 24 V, MEETS, 24", "1, 2, 12 V, MEETS, 12", "1, 2, 24 V, FALLS_SHORT, 12",
+        "2, 1, 12 V, FALLS_SHORT, 24",
         "2, 1, 24000 mV, MEETS, 24" })
     void seriesAddsAndParallelDoesNot(int inSeries, int inParallel, String system, Standing standing, double bankV) {
         bank(inSeries, inParallel, system);

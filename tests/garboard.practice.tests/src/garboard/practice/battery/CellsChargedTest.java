@@ -29,7 +29,8 @@ class CellsChargedTest {
     // hydrometer correction of 0.004 per 10 degF from 80 degF (quoted): 1.250 is 1.238 at 50 degF, 1.258 at 100 degF;
     // 75 % of charge at 12.4 V: SG = 12.4 / 6 - 0.84 = 1.2267 (textbook relation, US Army TM 5-3805-262-20)
     @ParameterizedTest
-    @CsvSource({ "1.250, 50 degF, 1.238, MEETS", "1.250, 10 degC, 1.238, MEETS", "1.250, 100 degF, 1.258, MEETS", "1.230, 50 degF, 1.218, FALLS_SHORT",
+    @CsvSource({ "1.250, 50 degF, 1.238, MEETS", "1.250, 10 degC, 1.238, MEETS", "1.250, 100 degF, 1.258, MEETS",
+        "1.230, 50 degF, 1.218, FALLS_SHORT",
         "1.230, 80 degF, 1.230, MEETS", "1.226, 80 degF, 1.226, FALLS_SHORT", "1.227, 80 degF, 1.227, MEETS" })
     void reducedToEightyFahrenheit(double low, String temperature, double corrected, Standing standing) {
         block.setSpecificGravityLow(Ratio.of(low, "1"));

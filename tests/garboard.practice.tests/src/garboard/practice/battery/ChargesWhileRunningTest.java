@@ -19,8 +19,9 @@ class ChargesWhileRunningTest {
     private final CommissioningRecord record = Bench.flooded();
     private final StartingBattery battery = record.getStartingBattery();
 
+    // common practice
     @ParameterizedTest
-    @CsvSource({ "13.8 V, MEETS", "14.8 V, MEETS", "14200 mV, MEETS", "13.7 V, FALLS_SHORT", "14.9 V, FALLS_SHORT", "12.6 V, FALLS_SHORT" }) // common practice
+    @CsvSource({ "13.8 V, MEETS", "14.8 V, MEETS", "14200 mV, MEETS", "13.7 V, FALLS_SHORT", "14.9 V, FALLS_SHORT", "12.6 V, FALLS_SHORT" })
     void betweenTheLimits(String running, Standing standing) {
         battery.setChargingVoltageRunning(Voltage.valueOf(running));
         judge(ChargesWhileRunning.check(), record).is(standing);

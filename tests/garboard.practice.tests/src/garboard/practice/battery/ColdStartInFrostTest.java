@@ -30,7 +30,8 @@ class ColdStartInFrostTest {
     // common practice, engine demand over battery output: -18 degC 210/40 = 5.25, -29 degC 350/25 = 14.0.
     // 700 A CCA is a figure at -18 degC: warm it is 700 A / 40 % = 1750 A, 5.83 times 300 A; reducing it again would call for 1575 A CCA.
     @ParameterizedTest
-    @CsvSource({ "-18 degC, 700 A, 5.25, MEETS", "-0.4 degF, 700 A, 5.25, MEETS", "-18 degC, 630 A, 5.25, MEETS", "-18 degC, 629 A, 5.25, FALLS_SHORT",
+    @CsvSource({ "-18 degC, 700 A, 5.25, MEETS", "-0.4 degF, 700 A, 5.25, MEETS", "-18 degC, 630 A, 5.25, MEETS",
+        "-18 degC, 629 A, 5.25, FALLS_SHORT",
         "-29 degC, 700 A, 14.0, FALLS_SHORT", "-29 degC, 1680 A, 14.0, MEETS" })
     void coversTheCold(String coldest, String label, double ratio, Standing standing) {
         battery.setColdestStart(Temperature.valueOf(coldest));

@@ -33,7 +33,8 @@ class AmpacityByIsoTest {
 
     // ISO 10133 annex A (from memory): 16 mm2 at 105 degC 130 A, engine space 0.86; 6 mm2 at 70 degC 45 A, five together 0.7
     @ParameterizedTest
-    @CsvSource({ "16 mm2, C105, YES, 1, 111.8 A, 111.8, MEETS", "16 mm2, C105, YES, 1, 112 A, 111.8, FALLS_SHORT", "6 mm2, C70, NO, 5, 31.5 A, 31.5, MEETS",
+    @CsvSource({ "16 mm2, C105, YES, 1, 111.8 A, 111.8, MEETS", "16 mm2, C105, YES, 1, 112 A, 111.8, FALLS_SHORT",
+        "6 mm2, C70, NO, 5, 31.5 A, 31.5, MEETS",
         "6 mm2, C70, NO, 5, 31600 mA, 31.5, FALLS_SHORT", "6 mm2, C80, NO, 3, 45 A, 45, MEETS", "16 mm2, C90, NO, 1, 100 A, 100, MEETS" })
     void keepsTheAnnex(String size, InsulationRating insulation, Answer engineSpace, int together, String current, double allowedA, Standing standing) {
         circuit(size, insulation, engineSpace, together, current);

@@ -42,7 +42,8 @@ class AmpacityFrom50VByLawTest {
     @ParameterizedTest
     @CsvSource({ "10 AWG, C105, YES, 3, 35.7 A, 35.7, MEETS", "10 AWG, C105, YES, 3, 35.8 A, 35.7, FALLS_SHORT",
         "2 AWG, C105, YES, 3, 124.9 A, 124.95, MEETS", "6 AWG, C105, YES, 4, 61.2 A, 61.2, MEETS", "6 AWG, C105, YES, 7, 52 A, 51.0, FALLS_SHORT",
-        "2/0 AWG, C90, YES, 3, 163.5 A, 163.59, MEETS", "12 AWG, C105, NO, 25, 18 A, 18.0, MEETS", "12 AWG, C105, NO, 25, 18100 mA, 18.0, FALLS_SHORT",
+        "2/0 AWG, C90, YES, 3, 163.5 A, 163.59, MEETS", "12 AWG, C105, NO, 25, 18 A, 18.0, MEETS",
+        "12 AWG, C105, NO, 25, 18100 mA, 18.0, FALLS_SHORT",
         "6 AWG, C105, YES, 3, 71.4 A, 71.4, MEETS", "10 AWG, C105, NO, 2, 60 A, 60, MEETS" })
     void keepsTable5InABundle(String size, InsulationRating insulation, Answer engineSpace, int together, String current, double allowedA,
         Standing standing) {

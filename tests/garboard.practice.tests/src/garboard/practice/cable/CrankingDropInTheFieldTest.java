@@ -17,8 +17,9 @@ class CrankingDropInTheFieldTest {
     private final CommissioningRecord record = Wiring.withoutOutputCable();
     private final StartingBattery battery = record.getStartingBattery();
 
+    // common practice: 0.5 V at 12 V
     @ParameterizedTest
-    @CsvSource({ "10.3 V, 9.8 V, MEETS", "10.3 V, 9.79 V, FALLS_SHORT", "10300 mV, 9.9 V, MEETS", "9.8 V, 10.3 V, FALLS_SHORT" }) // common practice: 0.5 V at 12 V
+    @CsvSource({ "10.3 V, 9.8 V, MEETS", "10.3 V, 9.79 V, FALLS_SHORT", "10300 mV, 9.9 V, MEETS", "9.8 V, 10.3 V, FALLS_SHORT" })
     void halfAVolt(String posts, String starter, Standing standing) {
         record.getGeneratorSet().setSystemVoltage(Voltage.of(12, "V"));
         battery.setCrankingVoltageAtPosts(Voltage.valueOf(posts));

@@ -30,11 +30,14 @@ class CrankingResistanceLightTest {
     }
 
     // limit: SAE J541 (quoted), 0.20 V per 100 A at 12 V and 0.40 V at 24 V for light and medium duty.
-    // resistance: IEC 60228 class 5 plain (quoted) 0.272, 0.386, 0.554 ohm/km for 70, 50, 35 mm2; annealed copper (NBS Circular 31) 0.2557 ohm/km for 2/0 AWG.
+    // resistance: IEC 60228 class 5 plain (quoted) 0.272, 0.386, 0.554 ohm/km for 70, 50, 35 mm2;
+    // annealed copper (NBS Circular 31) 0.2557 ohm/km for 2/0 AWG.
     // 70 mm2, 6 m loop, 300 A: 0.490 V; 50 mm2, 4 m, 400 A: 0.618 V; 24 V, 35 mm2, 8 m, 250 A: 1.108 V; 2/0 AWG, 20 ft, 300 A: 0.468 V
     @ParameterizedTest
-    @CsvSource({ "12 V, 70 mm2, 3 m, 300 A, 0.490, 2.0, MEETS", "12 V, 50 mm2, 2 m, 400 A, 0.618, 2.0, MEETS", "24 V, 35 mm2, 4 m, 250 A, 1.108, 4.0, FALLS_SHORT",
-        "12 V, 2/0 AWG, 10 ft, 300 A, 0.468, 2.0, MEETS", "12 V, 2/0 AWG, 120 in, 300 A, 0.468, 2.0, MEETS", "12 V, 35 mm2, 2 m, 300 A, 0.665, 2.0, FALLS_SHORT" })
+    @CsvSource({ "12 V, 70 mm2, 3 m, 300 A, 0.490, 2.0, MEETS", "12 V, 50 mm2, 2 m, 400 A, 0.618, 2.0, MEETS",
+        "24 V, 35 mm2, 4 m, 250 A, 1.108, 4.0, FALLS_SHORT",
+        "12 V, 2/0 AWG, 10 ft, 300 A, 0.468, 2.0, MEETS", "12 V, 2/0 AWG, 120 in, 300 A, 0.468, 2.0, MEETS",
+        "12 V, 35 mm2, 2 m, 300 A, 0.665, 2.0, FALLS_SHORT" })
     void keepsTheResistance(String system, String size, String lengthOfEach, String cranking, double dropV, double limitMilliohm, Standing standing) {
         circuit(system, size, StrandClass.CLASS_5PLAIN, lengthOfEach);
         Current current = Current.valueOf(cranking);

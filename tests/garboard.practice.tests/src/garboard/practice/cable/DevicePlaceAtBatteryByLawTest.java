@@ -28,8 +28,9 @@ class DevicePlaceAtBatteryByLawTest {
         run.setConnectedToBatteryTerminal(Answer.YES);
     }
 
+    // 33 CFR 183.460(a) (from memory): 72 in
     @ParameterizedTest
-    @CsvSource({ "72 in, MEETS", "6 ft, MEETS", "1828.8 mm, MEETS", "73 in, FALLS_SHORT", "1.9 m, FALLS_SHORT" }) // 33 CFR 183.460(a) (from memory): 72 in
+    @CsvSource({ "72 in, MEETS", "6 ft, MEETS", "1828.8 mm, MEETS", "73 in, FALLS_SHORT", "1.9 m, FALLS_SHORT" })
     void closeToTheBattery(String distance, Standing standing) {
         run.setProtectionDistanceFromSource(Length.valueOf(distance));
         judge(DevicePlaceAtBatteryByLaw.check(), record).is(standing);

@@ -40,8 +40,10 @@ class DeviceRatingFrom50VInAnyBoatTest {
     // 33 CFR 183.455(c)(2) and Table 5 with its notes: 35.7 A -> 40 A, 51.0 A -> 60 A, 60 A -> 60 A, 18.0 A -> 20 A; 60 A on 35.7 A is beyond 150 %.
     // Standard ratings: NFPA 70, 240.6, from memory
     @ParameterizedTest
-    @CsvSource({ "10 AWG, YES, 3, 40 A, 40, MEETS", "10 AWG, YES, 3, 60 A, 40, FALLS_SHORT", "6 AWG, YES, 7, 60 A, 60, MEETS", "6 AWG, YES, 7, 70 A, 60, FALLS_SHORT",
-        "10 AWG, NO, 1, 60 A, 60, MEETS", "12 AWG, NO, 25, 20 A, 20, MEETS", "12 AWG, NO, 25, 25 A, 20, FALLS_SHORT", "12 AWG, NO, 25, 20000 mA, 20, MEETS" })
+    @CsvSource({ "10 AWG, YES, 3, 40 A, 40, MEETS", "10 AWG, YES, 3, 60 A, 40, FALLS_SHORT", "6 AWG, YES, 7, 60 A, 60, MEETS",
+        "6 AWG, YES, 7, 70 A, 60, FALLS_SHORT",
+        "10 AWG, NO, 1, 60 A, 60, MEETS", "12 AWG, NO, 25, 20 A, 20, MEETS", "12 AWG, NO, 25, 25 A, 20, FALLS_SHORT",
+        "12 AWG, NO, 25, 20000 mA, 20, MEETS" })
     void nextStandardRating(String size, Answer engineSpace, int together, String device, double mostA, Standing standing) {
         cable(size, engineSpace, together, device);
         judge(DeviceRatingFrom50VInAnyBoat.check(), record).is(standing).limit(mostA, "A", 1e-9);

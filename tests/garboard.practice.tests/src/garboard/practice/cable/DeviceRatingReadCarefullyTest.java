@@ -32,7 +32,8 @@ class DeviceRatingReadCarefullyTest {
 
     // 150 % of 33 CFR 183.425 Table 5 after note 1: 10 AWG at 105 degC 90 A outside, 76.5 A in an engine space
     @ParameterizedTest
-    @CsvSource({ "90 A, NO, 90, MEETS", "70 A, YES, 76.5, MEETS", "76.5 A, YES, 76.5, MEETS", "80 A, YES, 76.5, FALLS_SHORT", "80000 mA, YES, 76.5, FALLS_SHORT" })
+    @CsvSource({ "90 A, NO, 90, MEETS", "70 A, YES, 76.5, MEETS", "76.5 A, YES, 76.5, MEETS", "80 A, YES, 76.5, FALLS_SHORT",
+        "80000 mA, YES, 76.5, FALLS_SHORT" })
     void oneAndAHalfTimesWhatItMayCarry(String rating, Answer engineSpace, double mostA, Standing standing) {
         run.setProtectionRating(Current.valueOf(rating));
         run.setInEngineSpace(engineSpace);

@@ -27,8 +27,9 @@ class DeviceVoltageByLawTest {
         run.setProtection(ProtectionKind.FUSE);
     }
 
+    // 33 CFR 183.455(d): not less than nominal
     @ParameterizedTest
-    @CsvSource({ "24 V, 32 V, MEETS", "24 V, 12 V, FALLS_SHORT", "24 V, 24 V, MEETS", "24 V, 24000 mV, MEETS" }) // 33 CFR 183.455(d): not less than nominal
+    @CsvSource({ "24 V, 32 V, MEETS", "24 V, 12 V, FALLS_SHORT", "24 V, 24 V, MEETS", "24 V, 24000 mV, MEETS" })
     void atLeastTheCircuits(String system, String device, Standing standing) {
         run.setSystemVoltage(Voltage.valueOf(system));
         run.setProtectionVoltageRating(Voltage.valueOf(device));

@@ -48,7 +48,8 @@ class DropComputedTest {
 
     // ABYC E-11 (quoted): 3 % is 0.36 V at 12 V and 0.72 V at 24 V, 10 % 1.2 V and 2.4 V; the set's controls and pump always count
     @ParameterizedTest
-    @CsvSource({ "OTHER_DC, 12 V, YES, 0.36", "OTHER_DC, 24 V, YES, 0.72", "OTHER_DC, 12 V, NO, 1.2", "CHARGING, 24 V, NO, 2.4", "CONTROL, 12 V, NO, 0.36",
+    @CsvSource({ "OTHER_DC, 12 V, YES, 0.36", "OTHER_DC, 24 V, YES, 0.72", "OTHER_DC, 12 V, NO, 1.2", "CHARGING, 24 V, NO, 2.4",
+        "CONTROL, 12 V, NO, 0.36",
         "FUEL_PUMP, 24 V, UNANSWERED, 0.72" })
     void limitByWhatItFeeds(CableFunction function, String system, Answer critical, double limitV) {
         circuit(function, system, "5 A", "2 m", "10 AWG").setCritical(critical);

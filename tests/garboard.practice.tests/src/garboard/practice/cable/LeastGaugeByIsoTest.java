@@ -20,7 +20,8 @@ class LeastGaugeByIsoTest {
 
     // ISO 13297 (quoted): 1 mm2 alone, 0.75 mm2 in a sheath
     @ParameterizedTest
-    @CsvSource({ "1 mm2, UNANSWERED, MEETS", "0.75 mm2, YES, MEETS", "0.75 mm2, NO, FALLS_SHORT", "0.5 mm2, YES, FALLS_SHORT", "18 AWG, YES, MEETS", "18 AWG, NO, FALLS_SHORT" })
+    @CsvSource({ "1 mm2, UNANSWERED, MEETS", "0.75 mm2, YES, MEETS", "0.75 mm2, NO, FALLS_SHORT", "0.5 mm2, YES, FALLS_SHORT",
+        "18 AWG, YES, MEETS", "18 AWG, NO, FALLS_SHORT" })
     void thickEnough(String size, Answer sheathed, Standing standing) {
         run.setConductorSize(size);
         run.setSheathedToProtection(sheathed);

@@ -28,7 +28,8 @@ class LeastGaugeByLawTest {
 
     // 33 CFR 183.425(d), (e): 16 AWG alone, 18 AWG in a sheath
     @ParameterizedTest
-    @CsvSource({ "16 AWG, UNANSWERED, MEETS", "18 AWG, NO, FALLS_SHORT", "18 AWG, YES, MEETS", "20 AWG, YES, FALLS_SHORT", "1.5 mm2, NO, MEETS", "1 mm2, NO, FALLS_SHORT",
+    @CsvSource({ "16 AWG, UNANSWERED, MEETS", "18 AWG, NO, FALLS_SHORT", "18 AWG, YES, MEETS", "20 AWG, YES, FALLS_SHORT", "1.5 mm2, NO, MEETS",
+        "1 mm2, NO, FALLS_SHORT",
         "1 mm2, YES, MEETS" })
     void thickEnough(String size, Answer sheathed, Standing standing) {
         run.setConductorSize(size);

@@ -27,7 +27,8 @@ class LeastGaugeOnPassengerVesselTest {
 
     // 46 CFR 183.340(c): 14 AWG for power and lighting, 22 AWG for control
     @ParameterizedTest
-    @CsvSource({ "OTHER_DC, 14 AWG, MEETS", "OTHER_DC, 16 AWG, FALLS_SHORT", "CHARGING, 2.5 mm2, MEETS", "CHARGING, 1.5 mm2, FALLS_SHORT", "CONTROL, 22 AWG, MEETS",
+    @CsvSource({ "OTHER_DC, 14 AWG, MEETS", "OTHER_DC, 16 AWG, FALLS_SHORT", "CHARGING, 2.5 mm2, MEETS", "CHARGING, 1.5 mm2, FALLS_SHORT",
+        "CONTROL, 22 AWG, MEETS",
         "CONTROL, 24 AWG, FALLS_SHORT", "CONTROL, 16 AWG, MEETS" })
     void thickEnough(CableFunction function, String size, Standing standing) {
         Wiring.add(record, function).setConductorSize(size);

@@ -22,7 +22,8 @@ class SupportsByIsoTest {
     // ISO 10133 clause 7 (quoted): 450 mm, battery cables and sheathed cables 300 mm
     @ParameterizedTest
     @CsvSource({ "OTHER_DC, NO, NO, 450 mm, 450, MEETS", "OTHER_DC, NO, NO, 17.7 in, 450, MEETS", "OTHER_DC, NO, NO, 18 in, 450, FALLS_SHORT",
-        "OTHER_DC, YES, NO, 400 mm, 300, FALLS_SHORT", "OTHER_DC, NO, YES, 400 mm, 300, FALLS_SHORT", "CRANKING_POSITIVE, UNANSWERED, NO, 400 mm, 300, FALLS_SHORT",
+        "OTHER_DC, YES, NO, 400 mm, 300, FALLS_SHORT", "OTHER_DC, NO, YES, 400 mm, 300, FALLS_SHORT",
+        "CRANKING_POSITIVE, UNANSWERED, NO, 400 mm, 300, FALLS_SHORT",
         "CRANKING_NEGATIVE, UNANSWERED, UNANSWERED, 300 mm, 300, MEETS" })
     void heldAtCloseIntervals(CableFunction function, Answer fromBattery, Answer sheathed, String spacing, double mostMm, Standing standing) {
         CableRun run = Wiring.add(record, function);
