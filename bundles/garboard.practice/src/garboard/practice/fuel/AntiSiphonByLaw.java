@@ -43,7 +43,8 @@ final class AntiSiphonByLaw {
             .why("A line that cracks below the top of the tank empties it into the bilge, with nobody aboard to notice.")
             .basis(Sources.cfr33("183.568").othersSay("the rule speaks of the carburettor; here the fuel inlet of the engine is meant"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("whole line above the top of the tank; or an anti-siphon valve or electric stop valve at the tank; or, with the tank's top"
+            .limit("whole line above the top of the tank; or an anti-siphon valve or electric stop valve at the tank; or, with"
+                + " the tank's top"
                 + " below the engine's inlet, metal or A1 line and a shut-off reached from outside, and a second one beyond 12 ft (3.66 m)")
             .applies(FuelConditions.lawForGasoline())
             .needs(FUEL_SUPPLY__ANTI_SIPHON)

@@ -46,7 +46,8 @@ final class AntiSiphonValveHolds {
             .needs(path(FUEL_SUPPLY__ANTI_SIPHON_CRACKING_PRESSURE), path(FUEL_SUPPLY__LOWEST_LINE_POINT),
                 path(FUEL_TANK__TOP, POINT__Z), path(GENERATOR_SET__FUEL))
             .holds(s -> Comparison.atLeast("the valve opens at " + Figures.both(s.subject().getAntiSiphonCrackingPressure())
-                + "; a drop of " + Figures.both(drop(s)) + " pulls with " + Figures.both(column(s)), s.subject().getAntiSiphonCrackingPressure(),
+                + "; a drop of " + Figures.both(drop(s)) + " pulls with "
+                + Figures.both(column(s)), s.subject().getAntiSiphonCrackingPressure(),
                 Limit.of(column(s), "column of fuel from the tank's top to the lowest point of the line")))
             .remedy("Fit a valve that opens at a higher pressure, or raise the line", s -> {
                 PressureDifference wanted = Rounding.up(column(s), 0.5, "kPa");

@@ -26,6 +26,7 @@ import garboard.physics.fuel.FuelEndurance;
 import garboard.physics.fuel.TypicalEngine;
 import garboard.practice.Figures;
 import garboard.practice.Rounding;
+import garboard.practice.SetAtFullLoad;
 import garboard.quantity.Ratio;
 import garboard.quantity.SpecificConsumption;
 import garboard.quantity.TimeSpan;
@@ -65,21 +66,11 @@ final class Endurance {
     }
 
     private static VolumeFlow burn(Situation<FuelSupply> s) {
-        TypicalEngine typical = typical(s);
+        TypicalEngine typical = SetAtFullLoad.typical(s);
         SpecificConsumption own = s.set().getSpecificFuelConsumption();
         var shaft = Combustion.shaftPower(s.subject().getPlannedLoadPower(), s.set().getAlternatorEfficiency());
         var engine = new Combustion(shaft, own == null ? typical.consumption() : own, typical.airFuelRatio());
         return FuelEndurance.burn(engine, FuelFigures.density(s));
-    }
-
-    private static TypicalEngine typical(Situation<FuelSupply> s) {
-        if (FuelFigures.isGasoline(s)) {
-            return TypicalEngine.GASOLINE_INJECTED;
-        }
-        return switch (s.set().getAspiration()) {
-            case TURBOCHARGED, TURBOCHARGED_CHARGE_AIR_COOLED -> TypicalEngine.DIESEL_TURBOCHARGED;
-            case NATURALLY_ASPIRATED, NOT_ENTERED -> TypicalEngine.DIESEL_NATURALLY_ASPIRATED;
-        };
     }
 
     private static TimeSpan planned(Situation<FuelSupply> s) {

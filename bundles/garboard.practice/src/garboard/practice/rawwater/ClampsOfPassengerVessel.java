@@ -23,7 +23,8 @@ final class ClampsOfPassengerVessel {
         return Check.check("RAWWATER-CLAMPS-182-410", WaterHoseRun.class)
             .title("Two clamps on each hose end (small passenger vessels)")
             .why("A hose that comes off floods the machinery space.")
-            .basis(Sources.cfr46("182.410(d)").othersSay("one clamp may do on a beaded or serrated pipe; the end of that sentence was not seen"))
+            .basis(Sources.cfr46("182.410(d)").othersSay("one clamp may do on a beaded or serrated pipe; the end of that"
+                + " sentence was not seen"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("2 corrosion-resistant clamps on each end, not held by a spring; one only on a suitable beaded or serrated pipe")
             .applies(Conditions.smallPassengerVessel())

@@ -35,7 +35,8 @@ final class FlowReachesWhatTheSetNeeds {
             .why("Too little water overheats the set and, before that, burns the exhaust hose behind the injection.")
             .basis(Sources.CHANDLER_GUIDE.othersSay("0.85 to 1.3 L/min for each kW of shaft power are seen with a heat exchanger"))
             .gravity(Gravity.DANGER_TO_MACHINE)
-            .limit("at least 65 L/min for each 100 hp of shaft power with a heat exchanger, 36 L/min with direct cooling, or the maker's least flow")
+            .limit("at least 65 L/min for each 100 hp of shaft power with a heat exchanger, 36 L/min with direct cooling, or"
+                + " the maker's least flow")
             .applies(RawWaterConditions.cooledBySeaWater())
             .uses(MAKER_LIMITS__MINIMUM_RAW_WATER_FLOW)
             .needsWhen(s -> makersFlow(s).isEmpty(), path(GENERATOR_SET__SHAFT_POWER))

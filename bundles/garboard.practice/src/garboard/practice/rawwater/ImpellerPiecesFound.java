@@ -27,7 +27,8 @@ final class ImpellerPiecesFound {
             .holds(s -> {
                 int missing = s.subject().getImpellerPiecesMissing();
                 int found = s.subject().getImpellerPiecesFound();
-                return Comparison.holds(missing == 0 ? "the impeller is whole" : "of " + missing + " missing pieces " + found + " are found",
+                return Comparison.holds(missing == 0 ? "the impeller is whole" : "of " + missing + " missing pieces "
+                    + found + " are found",
                     found >= missing);
             })
             .remedy("Look in pump outlet, hose, cooler inlet, siphon loop and injection ring until every piece is there")

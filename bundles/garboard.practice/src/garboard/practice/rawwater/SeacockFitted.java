@@ -40,7 +40,8 @@ final class SeacockFitted {
         return Check.check("RAWWATER-SEACOCK-FITTED", HullPickUp.class)
             .title("Seacock on the intake")
             .why("Without a valve a split hose sinks the boat: nothing but the hull's opening limits the flow.")
-            .basis(Sources.ISO_9093.othersSay("ABYC H-27, quoted, asks for the same; ISO 9093 heels motor craft 7 deg, sailing yachts 30 deg"))
+            .basis(Sources.ISO_9093.othersSay("ABYC H-27, quoted, asks for the same; ISO 9093 heels motor craft 7 deg, sailing"
+                + " yachts 30 deg"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("a seacock on every opening below the heeled waterline")
             .needs(SEACOCK__KIND, VESSEL__HULL_KIND, VESSEL__DESIGN_TRIM)
@@ -57,7 +58,8 @@ final class SeacockFitted {
         var point = DesignAttitude.point(s.subject().getPosition());
         var envelope = Clearance.envelope(s.vessel());
         HeightAt lowest = HeeledHeight.lowest(point, envelope);
-        String where = "the intake is " + DesignAttitude.heightInWords(lowest.height()) + " at " + DesignAttitude.inWords(lowest.attitude());
+        String where = "the intake is " + DesignAttitude.heightInWords(lowest.height()) + " at "
+            + DesignAttitude.inWords(lowest.attitude());
         if (!SeacockZone.belowHeeledWaterline(point, envelope)) {
             return Comparison.holds(where + ", so it needs no seacock", true);
         }

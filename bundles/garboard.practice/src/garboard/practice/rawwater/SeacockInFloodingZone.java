@@ -31,7 +31,8 @@ final class SeacockInFloodingZone {
             .why("Load, waves and a leak bring openings under water that are dry at the dock.")
             .basis(Sources.GERR_CH_17.othersSay("ISO 9093 and ABYC H-27 go by the heeled waterline"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("a valve on every opening up to 0.30 m (12 in) or a sixtieth of the waterline length above the waterline, whichever is more")
+            .limit("a valve on every opening up to 0.30 m (12 in) or a sixtieth of the waterline length above the waterline,"
+                + " whichever is more")
             .needs(path(HULL_PICK_UP__POSITION, POINT__Z), path(VESSEL__WATERLINE_LENGTH), path(SEACOCK__KIND))
             .holds(SeacockInFloodingZone::compare)
             .remedy("Fit a seacock at the intake")

@@ -34,7 +34,8 @@ final class SeacockOfPassengerVessel {
             .why("A broken pipe below or near the waterline floods the vessel unless it can be stopped at the hull.")
             .basis(Sources.cfr46("179.350"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("below 150 mm (6 in) above the deepest load waterline: a positive valve close to the hull, not of cast iron; engine exhausts are exempt")
+            .limit("below 150 mm (6 in) above the deepest load waterline: a positive valve close to the hull, not of cast iron;"
+                + " engine exhausts are exempt")
             .applies(Conditions.smallPassengerVessel())
             .needs(path(HULL_PICK_UP__POSITION, POINT__Z))
             .needsWhen(SeacockOfPassengerVessel::inZone, path(SEACOCK__KIND))

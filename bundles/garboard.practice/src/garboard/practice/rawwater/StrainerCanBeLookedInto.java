@@ -20,7 +20,8 @@ final class StrainerCanBeLookedInto {
         return Check.check("RAWWATER-STRAINER-ACCESS", WaterStrainer.class)
             .title("Strainer can be looked into afloat")
             .why("Nobody cleans a strainer that has to come out of the boat first.")
-            .basis(Basis.commonPractice().othersSay("a strainer below the waterline primes the pump; one with its lid above it can be opened with the seacock open: both are accepted"))
+            .basis(Basis.commonPractice().othersSay("a strainer below the waterline primes the pump; one with its lid above it"
+                + " can be opened with the seacock open: both are accepted"))
             .gravity(Gravity.DEFECT)
             .limit("clear bowl, or a lid that can be opened afloat")
             .applies(Conditions.asked(WATER_STRAINER__SEE_THROUGH_OR_OPENABLE))

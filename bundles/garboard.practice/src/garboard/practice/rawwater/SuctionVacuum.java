@@ -32,7 +32,8 @@ final class SuctionVacuum {
             .limit("at most 20 kPa (6 inHg), or the maker's greatest vacuum")
             .needs(RAW_WATER_CIRCUIT__MEASURED_VACUUM_AT_PUMP)
             .uses(path(MAKER_LIMITS__MAXIMUM_RAW_WATER_VACUUM))
-            .holds(s -> Comparison.atMost("the gauge at the pump shows " + Figures.both(s.subject().getMeasuredVacuumAtPump()) + " of vacuum",
+            .holds(s -> Comparison.atMost("the gauge at the pump shows "
+                + Figures.both(s.subject().getMeasuredVacuumAtPump()) + " of vacuum",
                 s.subject().getMeasuredVacuumAtPump(),
                 Limit.makerOr(s.maker(MakerLimits::getMaximumRawWaterVacuum), LIMIT, "common practice")))
             .remedy("Clean grating and strainer, look for a flattened hose, then a larger bore or a lower pump")

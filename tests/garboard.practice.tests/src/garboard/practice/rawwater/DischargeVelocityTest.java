@@ -3,6 +3,7 @@ package garboard.practice.rawwater;
 
 import static garboard.practice.testing.Judged.judge;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +37,7 @@ class DischargeVelocityTest {
     void remedyIsTheNextHose() {
         velocity("24.5 L/min", "1/2 in").afterRemedy().meets();
         // 24.5 L/min at 3.0 m/s needs 13.2 mm; the next hose is 5/8 in, 15.9 mm
-        assertThat(hose.getBore().in("mm")).isEqualTo(15.9);
+        assertThat(hose.getBore().in("mm")).isCloseTo(15.9, within(0.05));
     }
 
     @Test

@@ -31,7 +31,8 @@ class SuctionHeadTest {
         record.getRawWater().getPump().setRatedFlow(VolumeFlow.of(24.5, "L/min"));
         hose.setKind(WaterHoseKind.WIRE_REINFORCED_SMOOTH_BORE);
         hose.setLength(Length.of(2.5));
-        // sum of K 6.2: 0.5 entrance, 2 x 0.1 barbs, 0.9 + 0.6 elbows, 4 strainer; engineering tables citing Crane TP-410, strainer common practice
+        // sum of K 6.2: 0.5 entrance, 2 x 0.1 barbs, 0.9 + 0.6 elbows, 4 strainer;
+        // engineering tables citing Crane TP-410, the strainer common practice
         Hoses.fit(hose, 1, PipeFittingKind.ENTRANCE_SHARP);
         Hoses.fit(hose, 2, PipeFittingKind.HOSE_BARB);
         Hoses.fit(hose, 1, PipeFittingKind.ELBOW_90);

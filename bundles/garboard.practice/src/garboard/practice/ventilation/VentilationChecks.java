@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice.ventilation;
+
+import java.util.List;
+
+import garboard.checks.Check;
+
+/** The checks of ventilation and combustion air by the authority behind them. */
+public final class VentilationChecks {
+
+    private VentilationChecks() {
+    }
+
+    /** 33 CFR 183 subpart K, and the ignition protection of subpart I. */
+    public static List<Check<?>> federal() {
+        return List.of(BlowerRatedCapacity.check(), BlowerOutput.check(), BlowerIntakePlace.check(), BlowerLabelByLaw.check(),
+            SupplyFromOutsideByLaw.check(), NaturalSupplyArea.check(), NaturalExhaustArea.check(), NaturalOpenings.check(),
+            NaturalExhaustPlace.check(), DuctEndFittings.check(), IgnitionProtection.check());
+    }
+
+    /** 46 CFR subchapter T. */
+    public static List<Check<?>> smallPassenger() {
+        return List.of(AirChangesOfPassengerVessel.check(), DuctVelocityOfPassengerVessel.check(),
+            BlowerInterlockOfPassengerVessel.check(), DieselDuctsOfPassengerVessel.check(), SealedOfPassengerVessel.check());
+    }
+
+    /** Voluntary standards, as far as they were seen. */
+    public static List<Check<?>> standards() {
+        return List.of(SealedFromAccommodation.check());
+    }
+
+    /** Handbooks, common practice and physics. */
+    public static List<Check<?>> handbook() {
+        return List.of(VentArea.check(), CombustionAirInlet.check(), DuctsLowAndHigh.check(), SupplyClearOfExhaustOutlet.check(),
+            FanCarriesTheHeat.check(), DepressionForecast.check(), DepressionMeasured.check(), CompartmentRise.check(),
+            CompartmentTemperature.check(), AirInletTemperature.check());
+    }
+}
