@@ -111,6 +111,9 @@ class ProtectionTest {
                 .isInstanceOf(OutOfRangeException.class).hasMessageContaining("10 to 40 degC");
         assertThatThrownBy(() -> InsulationResistance.at40ByHalving(Resistance.of(5e6), Temperature.valueOf("90 degC")))
                 .isInstanceOf(OutOfRangeException.class);
+        assertPrinted("0.3125", InsulationResistance.at40ByHalving(Resistance.of(5e6), Temperature.valueOf("0 degC")).in("Mohm")); // four halvings
+        assertThatThrownBy(() -> InsulationResistance.at40ByHalving(Resistance.of(5e6), Temperature.valueOf("-1 degC")))
+                .isInstanceOf(OutOfRangeException.class);
         assertPrinted("1.4", InsulationResistance.leastOlderWinding(Voltage.valueOf("400 V")).in("Mohm")); // IEEE 43: (kV + 1) Mohm
     }
 }

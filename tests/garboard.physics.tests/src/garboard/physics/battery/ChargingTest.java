@@ -35,6 +35,9 @@ class ChargingTest {
 
     @Test
     void stopsCompensatingWhereChargersDo() {
+        assertPrinted("15.21", ChargingVoltage.at(ChargeStage.ABSORPTION, 6, Temperature.valueOf("-20 degC")).si()); // 14.40 V + 45 K x 18 mV/K
+        assertThatThrownBy(() -> ChargingVoltage.at(ChargeStage.ABSORPTION, 6, Temperature.valueOf("-21 degC")))
+                .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> ChargingVoltage.at(ChargeStage.ABSORPTION, 6, Temperature.valueOf("55 degC")))
                 .isInstanceOf(OutOfRangeException.class);
     }

@@ -35,6 +35,8 @@ class GroundingConductorTest {
         // NFPA 70 250.122(B), recomputed independently: 10 383 x 41 741 / 26 251 = 16 510 circular mils
         var phases = new GroundingConductor.PhaseEnlargement(ConductorSize.awg(6), ConductorSize.awg(4));
         assertThat(GroundingConductor.equipment(Current.valueOf("50 A"), phases)).isEqualTo(ConductorSize.awg(8));
+        var same = new GroundingConductor.PhaseEnlargement(ConductorSize.awg(6), ConductorSize.awg(6));
+        assertThat(GroundingConductor.equipment(Current.valueOf("50 A"), same)).isEqualTo(ConductorSize.awg(10));
         assertThatThrownBy(() -> new GroundingConductor.PhaseEnlargement(ConductorSize.awg(4), ConductorSize.awg(6)))
                 .isInstanceOf(OutOfRangeException.class);
         assertThatThrownBy(() -> GroundingConductor.equipment(Current.valueOf("900 A"))).isInstanceOf(OutOfRangeException.class);

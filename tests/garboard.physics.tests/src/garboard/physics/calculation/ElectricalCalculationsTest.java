@@ -67,14 +67,15 @@ class ElectricalCalculationsTest {
             battery-block-spread   | highest = 12.75 V; lowest = 12.35 V                             | weak block
             voltage-unbalance      | line-1 = 400 V; line-2 = 360 V; line-3 = 400 V                   | motors must not run
             split-phase            | leg-a = 45 A; leg-b = 33 A; rated = 8 kVA                        | overloaded
+            split-phase            | leg-a = 30.0 A; leg-b = 22.4 A; rated = 8 kVA                     | at most 25 %
             phase-spread           | phase-1 = 235 V; phase-2 = 231 V; phase-3 = 230 V                | more than 1 %
             motor-code-letter      | power = 1 hp; code-letter = v; voltage = 230 V                   | no upper end
             performance-class      | frequency-droop = 4 %                                            | not given: steady-frequency-band
             derating-iso3046       | engine = diesel-turbocharged; air = 5 degC; rated = 20 kW        | above 100 %
             derating-iso3046       | engine = diesel-turbocharged; air = 45 degC; rated = 20 kW       | unverified
             average-power          | rated = 20 kW; power-1 = 19 kW; time-1 = 5 h                     | more than the category allows
-            droop-regression       | rated = 20 kW; rated-frequency = 60 Hz; load-1 = 0 kW; frequency-1 = 62 Hz; load-2 = 5 kW; frequency-2 = 61.9 Hz; \
-            load-3 = 10 kW; frequency-3 = 61.7 Hz; load-4 = 15 kW; frequency-4 = 61 Hz; load-5 = 20 kW; frequency-5 = 59 Hz | not a straight line
+            droop-regression       | rated = 20 kW; rated-frequency = 60 Hz; load-1 = 0 kW; frequency-1 = 62 Hz; load-2 = 5 kW; \
+            frequency-2 = 61.9 Hz; load-3 = 10 kW; frequency-3 = 61.7 Hz; load-4 = 15 kW; frequency-4 = 61 Hz; load-5 = 20 kW; frequency-5 = 59 Hz | not a straight line
             ampacity-iso           | size = 16 mm2                                                    | from memory
             """)
     void warns(String name, String arguments, String words) throws CalculationException {
