@@ -75,7 +75,8 @@ class ElectricalCalculationsTest {
             derating-iso3046       | engine = diesel-turbocharged; air = 45 degC; rated = 20 kW       | unverified
             average-power          | rated = 20 kW; power-1 = 19 kW; time-1 = 5 h                     | more than the category allows
             droop-regression       | rated = 20 kW; rated-frequency = 60 Hz; load-1 = 0 kW; frequency-1 = 62 Hz; load-2 = 5 kW; \
-            frequency-2 = 61.9 Hz; load-3 = 10 kW; frequency-3 = 61.7 Hz; load-4 = 15 kW; frequency-4 = 61 Hz; load-5 = 20 kW; frequency-5 = 59 Hz | not a straight line
+            frequency-2 = 61.9 Hz; load-3 = 10 kW; frequency-3 = 61.7 Hz; load-4 = 15 kW; frequency-4 = 61 Hz; load-5 = 20 kW; \
+            frequency-5 = 59 Hz | not a straight line
             ampacity-iso           | size = 16 mm2                                                    | from memory
             """)
     void warns(String name, String arguments, String words) throws CalculationException {
