@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import garboard.checks.Check;
 import garboard.checks.Practice;
 import garboard.practice.battery.BatteryChecks;
+import garboard.practice.cable.CableChecks;
 import garboard.practice.fuel.FuelChecks;
+import garboard.practice.ventilation.VentilationChecks;
 
 /** US federal rules for boats with gasoline engines: 33 CFR 183 subparts I, J and K. */
 public final class FederalGasolineCraft implements Practice {
@@ -29,6 +31,10 @@ public final class FederalGasolineCraft implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.of(BatteryChecks.federal(), FuelChecks.federal()).<Check<?>>flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.federal(),
+            CableChecks.federal(),
+            FuelChecks.federal(),
+            VentilationChecks.federal())
+            .<Check<?>>flatMap(List::stream).toList();
     }
 }

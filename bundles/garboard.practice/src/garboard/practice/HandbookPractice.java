@@ -7,10 +7,12 @@ import java.util.stream.Stream;
 import garboard.checks.Check;
 import garboard.checks.Practice;
 import garboard.practice.battery.BatteryChecks;
+import garboard.practice.cable.CableChecks;
+import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
 import garboard.practice.rawwater.RawWaterChecks;
 import garboard.practice.siphon.SiphonChecks;
-import garboard.practice.exhaust.ExhaustChecks;
+import garboard.practice.ventilation.VentilationChecks;
 
 /** Handbooks, trade press and common practice: what a careful installer does anyway. */
 public final class HandbookPractice implements Practice {
@@ -32,6 +34,13 @@ public final class HandbookPractice implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.of(BatteryChecks.handbook(), FuelChecks.handbook(), RawWaterChecks.handbook(), SiphonChecks.handbook(), ExhaustChecks.handbook()).<Check<?>>flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.handbook(),
+            CableChecks.handbook(),
+            FuelChecks.handbook(),
+            RawWaterChecks.handbook(),
+            SiphonChecks.handbook(),
+            ExhaustChecks.handbook(),
+            VentilationChecks.handbook())
+            .<Check<?>>flatMap(List::stream).toList();
     }
 }

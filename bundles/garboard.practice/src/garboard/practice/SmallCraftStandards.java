@@ -7,10 +7,12 @@ import java.util.stream.Stream;
 import garboard.checks.Check;
 import garboard.checks.Practice;
 import garboard.practice.battery.BatteryChecks;
+import garboard.practice.cable.CableChecks;
+import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
 import garboard.practice.rawwater.RawWaterChecks;
 import garboard.practice.siphon.SiphonChecks;
-import garboard.practice.exhaust.ExhaustChecks;
+import garboard.practice.ventilation.VentilationChecks;
 
 /** Voluntary small-craft standards, as far as they were seen quoted. */
 public final class SmallCraftStandards implements Practice {
@@ -32,6 +34,13 @@ public final class SmallCraftStandards implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.of(BatteryChecks.standards(), FuelChecks.standards(), RawWaterChecks.standards(), SiphonChecks.standards(), ExhaustChecks.standards()).<Check<?>>flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.standards(),
+            CableChecks.standards(),
+            FuelChecks.standards(),
+            RawWaterChecks.standards(),
+            SiphonChecks.standards(),
+            ExhaustChecks.standards(),
+            VentilationChecks.standards())
+            .<Check<?>>flatMap(List::stream).toList();
     }
 }

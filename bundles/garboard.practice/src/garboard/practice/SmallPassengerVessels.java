@@ -7,10 +7,12 @@ import java.util.stream.Stream;
 import garboard.checks.Check;
 import garboard.checks.Practice;
 import garboard.practice.battery.BatteryChecks;
+import garboard.practice.cable.CableChecks;
+import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
 import garboard.practice.rawwater.RawWaterChecks;
 import garboard.practice.siphon.SiphonChecks;
-import garboard.practice.exhaust.ExhaustChecks;
+import garboard.practice.ventilation.VentilationChecks;
 
 /** US rules for small passenger vessels: 46 CFR subchapter T. */
 public final class SmallPassengerVessels implements Practice {
@@ -32,6 +34,13 @@ public final class SmallPassengerVessels implements Practice {
 
     @Override
     public List<Check<?>> checks() {
-        return Stream.of(BatteryChecks.smallPassenger(), FuelChecks.smallPassenger(), RawWaterChecks.smallPassenger(), SiphonChecks.smallPassenger(), ExhaustChecks.smallPassenger()).<Check<?>>flatMap(List::stream).toList();
+        return Stream.of(BatteryChecks.smallPassenger(),
+            CableChecks.smallPassenger(),
+            FuelChecks.smallPassenger(),
+            RawWaterChecks.smallPassenger(),
+            SiphonChecks.smallPassenger(),
+            ExhaustChecks.smallPassenger(),
+            VentilationChecks.smallPassenger())
+            .<Check<?>>flatMap(List::stream).toList();
     }
 }
