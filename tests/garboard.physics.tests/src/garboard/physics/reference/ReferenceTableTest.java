@@ -5,12 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -65,18 +62,20 @@ class ReferenceTableTest {
         }
     }
 
+    /** From the sources, which list their files alike on a class path and in a framework. */
     private static List<String> tables() throws Exception {
-        var here = ReferenceTable.class.getResource("battery-load-test.csv").toURI();
-        if (here.getScheme().equals("jar")) {
-            try (FileSystem jar = FileSystems.newFileSystem(here, Map.of())) {
-                return csvFilesBeside(Path.of(here));
+        String named = System.getProperty("garboard.repository", "");
+        for (Path folder = Path.of(named).toAbsolutePath(); folder != null; folder = folder.getParent()) {
+            Path tables = folder.resolve("bundles/garboard.physics/src/garboard/physics/reference");
+            if (Files.isDirectory(tables)) {
+                return csvFilesIn(tables);
             }
         }
-        return csvFilesBeside(Path.of(here));
+        throw new AssertionError("no repository at or above " + Path.of(named).toAbsolutePath());
     }
 
-    private static List<String> csvFilesBeside(Path table) throws Exception {
-        try (Stream<Path> files = Files.list(table.getParent())) {
+    private static List<String> csvFilesIn(Path folder) throws Exception {
+        try (Stream<Path> files = Files.list(folder)) {
             List<String> names = files.map(path -> path.getFileName().toString()).filter(name -> name.endsWith(".csv")).toList();
             assertThat(names).hasSizeGreaterThan(10);
             return names;
