@@ -79,9 +79,20 @@ public record Clearance(Length height, Attitude attitude) {
         return Conditions.isSailing(vessel) ? "Gerr, ch. 7: 8 in at design heel" : "common practice: 6 in at roll";
     }
 
-    /** Height above the loaded waterline at which the point would keep the margin, rounded up to 10 mm. */
-    public static Length heightToBuild(BoatPoint point, AttitudeEnvelope envelope, Length margin) {
-        return Rounding.up(PlaceToBuild.leastHeight(point, envelope, margin), 10, "mm");
+    /**
+     * Height above the loaded waterline at which the point would keep the margin without doubt, rounded up to 10 mm: what its other two
+     * coordinates may be off is added to the margin.
+     */
+    public static Length heightToBuild(Point point, AttitudeEnvelope envelope, Length margin) {
+        double forwardM = point.getX().accuracySi().orElse(0) * Math.sin(envelope.trim().si());
+        double athwartM = point.getY().accuracySi().orElse(0) * Math.sin(envelope.heel().si());
+        Length sure = Length.of(margin.si() + Math.hypot(forwardM, athwartM));
+        return Rounding.up(PlaceToBuild.leastHeight(DesignAttitude.point(point), envelope, sure), 10, "mm");
+    }
+
+    /** The same for a point that is moved to the centreline. */
+    public static Length heightToBuildOnCentreline(Point point, AttitudeEnvelope envelope, Length margin) {
+        return Rounding.up(PlaceToBuild.leastHeight(DesignAttitude.point(point).withStarboard(Length.of(0)), envelope, margin), 10, "mm");
     }
 
     /** For example {@code 49 mm (1.94 in) above the water at 25 deg heel to starboard and 3 deg bow up}. */

@@ -3,6 +3,7 @@ package garboard.practice;
 
 import garboard.model.Point;
 import garboard.model.Vessel;
+import garboard.physics.Argument;
 import garboard.quantity.Length;
 
 /** How far a point of the boat lies off the centreline. */
@@ -21,9 +22,9 @@ public final class OffCentre {
         return y.accuracySi().isPresent() ? distance.withAccuracy(Length.of(y.accuracySi().getAsDouble())) : distance;
     }
 
-    /** A tenth of the beam. */
+    /** A tenth of the beam, which has to be more than 0. */
     public static Length tenthOfBeam(Vessel vessel) {
-        return Length.of(0.1 * vessel.getBeam().si());
+        return Length.of(0.1 * Argument.positive("beam", vessel.getBeam()));
     }
 
     /** The coordinate of a point at this distance, on the side where the point is now. */

@@ -20,7 +20,6 @@ import garboard.checks.Situation;
 import garboard.model.ExhaustCrest;
 import garboard.model.Point;
 import garboard.physics.geometry.AttitudeEnvelope;
-import garboard.physics.geometry.BoatPoint;
 import garboard.practice.Clearance;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
@@ -55,11 +54,10 @@ final class ExhaustCrestHeightHeeled {
 
     private static Optional<Remedy> raise(Situation<ExhaustCrest> s) {
         Point crest = s.subject().getInsideBottom();
-        BoatPoint point = DesignAttitude.point(crest);
         AttitudeEnvelope envelope = Clearance.envelope(s.vessel());
         Length margin = Clearance.customary(s.vessel());
-        Length here = Clearance.heightToBuild(point, envelope, margin);
-        Length onCentreline = Clearance.heightToBuild(point.withStarboard(Length.of(0)), envelope, margin);
+        Length here = Clearance.heightToBuild(crest, envelope, margin);
+        Length onCentreline = Clearance.heightToBuildOnCentreline(crest, envelope, margin);
         String alternative = onCentreline.isLessThan(here) ? "; on the centreline " + Figures.both(onCentreline) + " would do" : "";
         return Optional.of(Remedy.of("Raise the inside bottom of the crest to " + Figures.both(here) + " above the waterline where it is"
             + alternative).setting(crest, POINT__Z, here));

@@ -17,6 +17,7 @@ import garboard.checks.Remedy;
 import garboard.checks.Situation;
 import garboard.model.ExhaustSectionRun;
 import garboard.practice.Figures;
+import garboard.practice.Rounding;
 import garboard.quantity.Length;
 
 /** The dry part of a turbocharged set is nowhere narrower than the outlet of its turbine. */
@@ -37,9 +38,14 @@ final class ExhaustDryBoreOfTurbine {
             .needs(path(EXHAUST_SECTION_RUN__SECTION), path(EXHAUST_SECTION_RUN__BORE), path(EXHAUST_RUN__TURBINE_OUTLET_PORT_BORE))
             .holds(s -> Comparison.atLeast("the dry part has a bore of " + Figures.both(s.subject().getBore()), s.subject().getBore(),
                 Limit.of(port(s), "bore of the turbine's outlet")))
-            .remedy("Build the dry part in the bore of the turbine's outlet", s -> Optional.of(Remedy.of("Build the dry part with a bore of "
-                + Figures.both(port(s)) + " or more").setting(s.subject(), EXHAUST_SECTION_RUN__BORE, port(s))))
+            .remedy("Build the dry part in the bore of the turbine's outlet", ExhaustDryBoreOfTurbine::widen)
             .build();
+    }
+
+    private static Optional<Remedy> widen(Situation<ExhaustSectionRun> s) {
+        Length wide = Rounding.up(port(s), 0.1, "mm");
+        return Optional.of(Remedy.of("Build the dry part with a bore of " + Figures.both(wide) + " or more")
+            .setting(s.subject(), EXHAUST_SECTION_RUN__BORE, wide));
     }
 
     private static Length port(Situation<ExhaustSectionRun> s) {

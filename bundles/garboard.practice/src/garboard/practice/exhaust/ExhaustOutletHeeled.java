@@ -51,7 +51,7 @@ final class ExhaustOutletHeeled {
     }
 
     private static Optional<Remedy> raise(Situation<ExhaustOutlet> s) {
-        Length enough = Clearance.heightToBuild(DesignAttitude.point(s.subject().getInsideBottom()), Clearance.envelope(s.vessel()), Length.of(0));
+        Length enough = Clearance.heightToBuild(s.subject().getInsideBottom(), Clearance.envelope(s.vessel()), Length.of(0));
         return Optional.of(Remedy.of("Move the outlet up to " + Figures.both(enough) + " above the waterline or to the transom, or build crest and "
             + "anti-surge for an outlet under water").setting(s.subject().getInsideBottom(), POINT__Z, enough));
     }

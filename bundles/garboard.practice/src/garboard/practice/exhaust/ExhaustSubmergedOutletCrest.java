@@ -100,7 +100,7 @@ final class ExhaustSubmergedOutletCrest {
     }
 
     private static Optional<Remedy> raise(Situation<ExhaustCrest> s) {
-        Length heeled = Clearance.heightToBuild(DesignAttitude.point(s.subject().getInsideBottom()), Clearance.envelope(s.vessel()),
+        Length heeled = Clearance.heightToBuild(s.subject().getInsideBottom(), Clearance.envelope(s.vessel()),
             Clearance.customary(s.vessel()));
         Length enough = heeled.isLessThan(UPRIGHT) ? Rounding.up(UPRIGHT, 10, "mm") : heeled;
         return Optional.of(Remedy.of("Raise the crest to " + Figures.both(enough) + " above the waterline, or vent it at its top")

@@ -52,7 +52,7 @@ final class SiphonAboveWater {
 
     private static Optional<Remedy> raise(Situation<SiphonBreak> s) {
         Length justAbove = Length.of(1, "mm");
-        Length enough = Clearance.heightToBuild(DesignAttitude.point(s.subject().getVentSeat()), Clearance.envelope(s.vessel()), justAbove);
+        Length enough = Clearance.heightToBuild(s.subject().getVentSeat(), Clearance.envelope(s.vessel()), justAbove);
         return Optional.of(Remedy.of("Raise the vent seat to " + Figures.both(enough)
             + " above the waterline at the least, better by the margins of the handbooks").setting(s.subject().getVentSeat(), POINT__Z, enough));
     }

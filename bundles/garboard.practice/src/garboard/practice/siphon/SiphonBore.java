@@ -16,6 +16,7 @@ import garboard.checks.Remedy;
 import garboard.checks.Situation;
 import garboard.model.SiphonBreak;
 import garboard.practice.Figures;
+import garboard.practice.Rounding;
 import garboard.quantity.Length;
 
 /** The loop is as wide as the hose it sits in. */
@@ -35,9 +36,13 @@ final class SiphonBore {
             .needs(path(SIPHON_BREAK__BORE), path(RAW_WATER_CIRCUIT__SIPHON_BREAK_HOSE_BORE))
             .holds(s -> Comparison.atLeast("the loop has a bore of " + Figures.both(s.subject().getBore()) + ", its hose "
                 + Figures.both(hoseBore(s)), s.subject().getBore(), Limit.of(hoseBore(s), "bore of the hose")))
-            .remedy("Fit a loop of the hose's bore", s -> Optional.of(Remedy.of("Fit a loop with a bore of " + Figures.both(hoseBore(s)))
-                .setting(s.subject(), SIPHON_BREAK__BORE, hoseBore(s))))
+            .remedy("Fit a loop of the hose's bore", SiphonBore::widen)
             .build();
+    }
+
+    private static Optional<Remedy> widen(Situation<SiphonBreak> s) {
+        Length wide = Rounding.up(hoseBore(s), 0.1, "mm");
+        return Optional.of(Remedy.of("Fit a loop with a bore of " + Figures.both(wide)).setting(s.subject(), SIPHON_BREAK__BORE, wide));
     }
 
     private static Length hoseBore(Situation<SiphonBreak> s) {

@@ -18,9 +18,9 @@ import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
 import garboard.model.MakerLimits;
+import garboard.model.Point;
 import garboard.model.SiphonBreak;
 import garboard.physics.geometry.AttitudeEnvelope;
-import garboard.physics.geometry.BoatPoint;
 import garboard.practice.Clearance;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
@@ -61,12 +61,12 @@ final class SiphonHeightHeeled {
     }
 
     private static Optional<Remedy> raise(Situation<SiphonBreak> s) {
-        BoatPoint seat = DesignAttitude.point(s.subject().getVentSeat());
+        Point seat = s.subject().getVentSeat();
         AttitudeEnvelope envelope = Clearance.envelope(s.vessel());
         Length here = Clearance.heightToBuild(seat, envelope, limit(s).value());
-        Length onCentreline = Clearance.heightToBuild(seat.withStarboard(Length.of(0)), envelope, limit(s).value());
+        Length onCentreline = Clearance.heightToBuildOnCentreline(seat, envelope, limit(s).value());
         String alternative = onCentreline.isLessThan(here) ? "; on the centreline " + Figures.both(onCentreline) + " would do" : "";
         return Optional.of(Remedy.of("Raise the vent seat to " + Figures.both(here) + " above the waterline where it is" + alternative)
-            .setting(s.subject().getVentSeat(), POINT__Z, here));
+            .setting(seat, POINT__Z, here));
     }
 }

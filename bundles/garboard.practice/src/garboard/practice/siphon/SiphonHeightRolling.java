@@ -19,7 +19,6 @@ import garboard.model.SiphonBreak;
 import garboard.physics.geometry.AttitudeEnvelope;
 import garboard.practice.Clearance;
 import garboard.practice.Conditions;
-import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
 import garboard.practice.Sources;
 import garboard.quantity.Angle;
@@ -56,7 +55,7 @@ final class SiphonHeightRolling {
 
     private static Optional<Remedy> raise(Situation<SiphonBreak> s) {
         Length justAbove = Length.of(1, "mm");
-        Length enough = Clearance.heightToBuild(DesignAttitude.point(s.subject().getVentSeat()), ROLLING, justAbove);
+        Length enough = Clearance.heightToBuild(s.subject().getVentSeat(), ROLLING, justAbove);
         return Optional.of(Remedy.of("Raise the vent seat to " + Figures.both(enough) + " above the waterline, or move it towards the centreline")
             .setting(s.subject().getVentSeat(), POINT__Z, enough));
     }

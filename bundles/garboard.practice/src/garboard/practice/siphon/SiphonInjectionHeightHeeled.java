@@ -54,7 +54,7 @@ final class SiphonInjectionHeightHeeled {
 
     private static Optional<Remedy> raise(Situation<RawWaterCircuit> s) {
         Point injection = s.subject().getInjection();
-        Length enough = Clearance.heightToBuild(DesignAttitude.point(injection), Clearance.envelope(s.vessel()),
+        Length enough = Clearance.heightToBuild(injection, Clearance.envelope(s.vessel()),
             SiphonBreakNeed.HEELED_NEEDED_BELOW);
         return Optional.of(Remedy.of("Fit a vented loop between heat exchanger and injection, or raise the injection to "
             + Figures.both(enough) + " above the waterline").setting(injection, POINT__Z, enough));

@@ -22,10 +22,11 @@ import garboard.model.Vessel;
 import garboard.physics.geometry.AttitudeEnvelope;
 import garboard.physics.geometry.BoatPoint;
 import garboard.physics.geometry.HeeledHeight;
-import garboard.practice.Clearance;
+import garboard.physics.geometry.PlaceToBuild;
 import garboard.practice.Conditions;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
+import garboard.practice.Rounding;
 import garboard.practice.Sources;
 import garboard.quantity.Angle;
 import garboard.quantity.Length;
@@ -76,7 +77,7 @@ final class SiphonVentHoseEndHeight {
     }
 
     private static Optional<Remedy> raise(Situation<SiphonBreak> s) {
-        Length enough = Clearance.heightToBuild(end(s), envelope(s.vessel()), Length.of(1, "mm"));
+        Length enough = Rounding.up(PlaceToBuild.leastHeight(end(s), envelope(s.vessel()), Length.of(1, "mm")), 10, "mm");
         return Optional.of(Remedy.of("Lead the vent hose into the cockpit, or end it " + Figures.both(enough) + " above the waterline")
             .setting(s.subject(), SIPHON_BREAK__VENT_HOSE_END_HEIGHT, enough));
     }

@@ -64,6 +64,12 @@ class SiphonHeightHeeledTest {
     }
 
     @Test
+    void theHeightToBuildAllowsForTheAccuracyOfTheOtherCoordinates() {
+        judge(SiphonHeightHeeled.check(), loopAt(Boat.sailing("30 deg", "3 deg"), "1.5 m ±0.2 m", "0.3 m ±60 mm", "0.1 m ±5 mm")).fallsShort()
+            .afterRemedy().meets();
+    }
+
+    @Test
     void sinkageTakesHeightAwayAndLiftGivesNone() {
         CommissioningRecord record = loopAt(Boat.motor("0 deg", "0 deg"), "0 m", "0 m", "180 mm");
         record.getVessel().setSinkage(Length.valueOf("40 mm"));

@@ -44,6 +44,13 @@ class SiphonNearCentrelineTest {
     }
 
     @Test
+    void cannotTellFromABeamThatCannotBeRight() {
+        CommissioningRecord record = ventAt("1 m");
+        record.getVessel().setBeam(Length.valueOf("-4 m"));
+        judge(SiphonNearCentreline.check(), record).is(Standing.CANNOT_TELL);
+    }
+
+    @Test
     void cannotTellWithoutPlaceOrBeam() {
         judge(SiphonNearCentreline.check(), fitted(Boat.sailing("30 deg", "0 deg"), SiphonBreakKind.VALVED_VENTED_LOOP))
             .cannotTell("rawWater.siphonBreak.ventSeat.y", "vessel.beam");
