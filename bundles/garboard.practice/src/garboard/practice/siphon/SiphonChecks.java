@@ -25,8 +25,8 @@ public final class SiphonChecks {
     public static List<Check<?>> handbook() {
         return List.of(SiphonInjectionHeight.check(), SiphonInjectionHeightHeeled.check(), SiphonInjectionHeightAdvised.check(),
             SiphonLoopVented.check(), SiphonHeightUpright.check(), SiphonHeightDesign.check(), SiphonHeightHeeled.check(),
-            SiphonNearCentreline.check(), SiphonAfterHeatExchanger.check(), SiphonAtHighestPoint.check(), SiphonVentHoseEnd.check(), SiphonVentHoseEndHeight.check(),
-            SiphonVentHoseFree.check(), SiphonBleedBore.check(), SiphonBleedInSight.check(), SiphonBore.check(),
+            SiphonNearCentreline.check(), SiphonAfterHeatExchanger.check(), SiphonAtHighestPoint.check(), SiphonVentHoseEnd.check(),
+            SiphonVentHoseEndHeight.check(), SiphonVentHoseFree.check(), SiphonBleedBore.check(), SiphonBleedInSight.check(), SiphonBore.check(),
             SiphonNotAboveElectrics.check(), SiphonServiced.check(), SiphonValveTested.check());
     }
 }
