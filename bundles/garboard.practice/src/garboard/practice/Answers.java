@@ -20,6 +20,12 @@ public final class Answers {
         return holds(answer == Answer.NO, whenItHolds, whenItDoesNot);
     }
 
+    /** Holds when the answer is yes; a law that applies is not answered by marking its question as not applicable. */
+    public static Comparison demanded(Answer answer, String whenItHolds, String whenItDoesNot) {
+        return answer == Answer.NOT_APPLICABLE ? Comparison.holds("marked as not applicable, but the rule applies here", false)
+            : yes(answer, whenItHolds, whenItDoesNot);
+    }
+
     private static Comparison holds(boolean holds, String whenItHolds, String whenItDoesNot) {
         return Comparison.holds(holds ? whenItHolds : whenItDoesNot, holds);
     }

@@ -25,9 +25,8 @@ final class BackfireArresterOfPassengerVessel {
             .limit("backfire flame control on the air intake")
             .applies(Conditions.smallPassengerVessel())
             .applies(Conditions.gasolineSet())
-            .applies(Conditions.asked(FUEL_SUPPLY__BACKFIRE_FLAME_ARRESTER))
             .needs(FUEL_SUPPLY__BACKFIRE_FLAME_ARRESTER)
-            .holds(s -> Answers.yes(s.subject().getBackfireFlameArrester(), "the air intake has a backfire flame arrester",
+            .holds(s -> Answers.demanded(s.subject().getBackfireFlameArrester(), "the air intake has a backfire flame arrester",
                 "the air intake has no backfire flame arrester"))
             .remedy("Fit a backfire flame arrester")
             .build();

@@ -13,10 +13,10 @@ public final class FuelChecks {
 
     /** 33 CFR 183 subpart J. */
     public static List<Check<?>> federal() {
-        return List.of(TankLabelledByLaw.check(), TankOpeningsAtTopByLaw.check(), TankMovementByLaw.check(), VentFlameArresterByLaw.check(),
-            GroundResistanceByLaw.check(), FillHoseClampsByLaw.check(), AntiSiphonByLaw.check(), HoseClassByPosition.check(),
-            FilterStandsFireByLaw.check(), PumpCloseToEngineByLaw.check(), PumpStopsWithEngineByLaw.check(), FlexibleLinkByLaw.check(),
-            LeakTestByLaw.check());
+        return List.of(TankLabelledByLaw.check(), TankTestPressureByLaw.check(), TankOpeningsAtTopByLaw.check(), TankMovementByLaw.check(),
+            VentFlameArresterByLaw.check(), GroundResistanceByLaw.check(), FillHoseClampsByLaw.check(), AntiSiphonByLaw.check(),
+            HoseClassByPosition.check(), FilterStandsFireByLaw.check(), PumpCloseToEngineByLaw.check(), PumpStopsWithEngineByLaw.check(),
+            FlexibleLinkByLaw.check(), LeakTestByLaw.check());
     }
 
     /** 46 CFR subchapter T. */

@@ -7,7 +7,6 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.model.FuelSupply;
 import garboard.practice.Answers;
-import garboard.practice.Conditions;
 import garboard.practice.Sources;
 
 /** 33 CFR 183.566: the fuel pump is on the engine or within 12 in of it, or in the tank. */
@@ -24,9 +23,8 @@ final class PumpCloseToEngineByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("on the engine, within 12 in (305 mm) of it, or inside the tank")
             .applies(FuelConditions.lawForGasoline())
-            .applies(Conditions.asked(FUEL_SUPPLY__PUMP_WITHIN_REACH_OF_ENGINE))
             .needs(FUEL_SUPPLY__PUMP_WITHIN_REACH_OF_ENGINE)
-            .holds(s -> Answers.yes(s.subject().getPumpWithinReachOfEngine(), "the pump is at the engine or in the tank",
+            .holds(s -> Answers.demanded(s.subject().getPumpWithinReachOfEngine(), "the pump is at the engine or in the tank",
                 "the pump is more than 12 in from the engine"))
             .remedy("Move the pump to the engine or into the tank")
             .build();

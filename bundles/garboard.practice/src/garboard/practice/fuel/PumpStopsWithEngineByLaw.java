@@ -7,7 +7,6 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.model.FuelSupply;
 import garboard.practice.Answers;
-import garboard.practice.Conditions;
 import garboard.practice.Sources;
 
 /** 33 CFR 183.524: the electric fuel pump runs only while the engine runs or is being started. */
@@ -25,9 +24,8 @@ final class PumpStopsWithEngineByLaw {
             .limit("runs only while the engine runs or is being started")
             .applies(FuelConditions.lawForGasoline())
             .applies(FuelConditions.electricPump())
-            .applies(Conditions.asked(FUEL_SUPPLY__PUMP_STOPS_WITH_ENGINE))
             .needs(FUEL_SUPPLY__PUMP_STOPS_WITH_ENGINE)
-            .holds(s -> Answers.yes(s.subject().getPumpStopsWithEngine(), "the pump stops with the engine",
+            .holds(s -> Answers.demanded(s.subject().getPumpStopsWithEngine(), "the pump stops with the engine",
                 "the pump goes on when the engine has stopped"))
             .remedy("Feed the pump through an oil-pressure switch or the run signal of the set")
             .build();

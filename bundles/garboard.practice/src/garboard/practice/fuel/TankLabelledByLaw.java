@@ -7,7 +7,6 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.model.FuelTank;
 import garboard.practice.Answers;
-import garboard.practice.Conditions;
 import garboard.practice.Sources;
 
 /** 33 CFR 183.514: the tank carries its label. */
@@ -24,9 +23,8 @@ final class TankLabelledByLaw {
             .gravity(Gravity.DEFECT)
             .limit("label with maker, date, capacity, material, design pressure and statement of test")
             .applies(FuelConditions.lawForGasoline())
-            .applies(Conditions.asked(FUEL_TANK__LABELLED))
             .needs(FUEL_TANK__LABELLED)
-            .holds(s -> Answers.yes(s.subject().getLabelled(), "the tank is labelled",
+            .holds(s -> Answers.demanded(s.subject().getLabelled(), "the tank is labelled",
                 "the tank has no label"))
             .remedy("Ask the tank's maker for the label, or replace the tank")
             .build();

@@ -7,7 +7,6 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.model.FuelTank;
 import garboard.practice.Answers;
-import garboard.practice.Conditions;
 import garboard.practice.Sources;
 
 /** 33 CFR 183.518: all openings of the tank are at its top. */
@@ -24,9 +23,8 @@ final class TankOpeningsAtTopByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("all openings at or above the topmost surface of the tank")
             .applies(FuelConditions.lawForGasoline())
-            .applies(Conditions.asked(FUEL_TANK__OPENINGS_AT_TOP))
             .needs(FUEL_TANK__OPENINGS_AT_TOP)
-            .holds(s -> Answers.yes(s.subject().getOpeningsAtTop(), "all openings are at the top",
+            .holds(s -> Answers.demanded(s.subject().getOpeningsAtTop(), "all openings are at the top",
                 "the tank has openings below its top"))
             .remedy("Close the low openings and draw from the top")
             .build();

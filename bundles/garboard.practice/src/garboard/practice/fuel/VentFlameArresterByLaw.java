@@ -7,7 +7,6 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.model.FuelSupply;
 import garboard.practice.Answers;
-import garboard.practice.Conditions;
 import garboard.practice.Sources;
 
 /** 33 CFR 183.520: the tank's vent keeps a flame out. */
@@ -24,9 +23,8 @@ final class VentFlameArresterByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("a flame arrester that can be cleaned, unless the vent itself is one")
             .applies(FuelConditions.lawForGasoline())
-            .applies(Conditions.asked(FUEL_SUPPLY__VENT_FLAME_ARRESTER))
             .needs(FUEL_SUPPLY__VENT_FLAME_ARRESTER)
-            .holds(s -> Answers.yes(s.subject().getVentFlameArrester(), "the vent has a flame arrester",
+            .holds(s -> Answers.demanded(s.subject().getVentFlameArrester(), "the vent has a flame arrester",
                 "the vent has no flame arrester"))
             .remedy("Fit a vent with a flame screen")
             .build();

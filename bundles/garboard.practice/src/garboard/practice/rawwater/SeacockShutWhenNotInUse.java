@@ -20,7 +20,7 @@ final class SeacockShutWhenNotInUse {
         return Check.check("RAWWATER-SEACOCK-SHUT", RawWaterCircuit.class)
             .title("Seacock is shut while the set is not in use")
             .why("Hours of heeling pump water through an open intake past the pump's vanes; in lay-up a failed "
-                     + "hose sinks the boat.")
+                + "hose sinks the boat.")
             .basis(Basis.commonPractice())
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("shut when the set is not in use")

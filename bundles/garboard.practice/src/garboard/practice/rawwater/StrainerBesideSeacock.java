@@ -20,7 +20,7 @@ final class StrainerBesideSeacock {
         return Check.check("RAWWATER-STRAINER-PLACE", WaterStrainer.class)
             .title("Strainer stands right beside the seacock")
             .why("Debris settles in the hose before a strainer that is far away, and whoever opens it cannot see "
-                     + "whether the valve is shut.")
+                + "whether the valve is shut.")
             .basis(Sources.GERR_CH_17)
             .gravity(Gravity.DEFECT)
             .limit("just inboard of the seacock")

@@ -25,9 +25,8 @@ final class BlowerInterlockOfPassengerVessel {
             .limit("the set cannot be started unless the blower has been switched on")
             .applies(Conditions.smallPassengerVessel())
             .applies(Conditions.gasolineSet())
-            .applies(Conditions.asked(VENTILATION__BLOWER_INTERLOCKED))
             .needs(VENTILATION__BLOWER_INTERLOCKED)
-            .holds(s -> Answers.yes(s.subject().getBlowerInterlocked(), "the blower is interlocked with the start",
+            .holds(s -> Answers.demanded(s.subject().getBlowerInterlocked(), "the blower is interlocked with the start",
                 "the set starts without the blower"))
             .remedy("Wire the start through the blower's switch")
             .build();

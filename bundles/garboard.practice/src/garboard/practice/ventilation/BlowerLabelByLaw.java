@@ -23,13 +23,12 @@ final class BlowerLabelByLaw {
             .basis(Sources.cfr33("183.610(f)"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("in plain view at each start switch, the set's own too: vapour can explode; run the blower 4 "
-                       + "minutes; check the bilge for vapour")
+                + "minutes; check the bilge for vapour")
             .applies(Conditions.gasolineSet())
             .applies(VentilationConditions.crankingMotorFitted())
             .applies(VentilationConditions.closedToAtmosphere())
-            .applies(Conditions.asked(VENTILATION__BLOWER_LABEL_AT_EACH_START))
             .needs(VENTILATION__BLOWER_LABEL_AT_EACH_START)
-            .holds(s -> Answers.yes(s.subject().getBlowerLabelAtEachStart(), "the label is at each start switch",
+            .holds(s -> Answers.demanded(s.subject().getBlowerLabelAtEachStart(), "the label is at each start switch",
                 "the label is missing at a start switch"))
             .remedy("Fix the label at every place from which the set is started")
             .build();

@@ -24,9 +24,8 @@ final class SealedOfPassengerVessel {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("vapour-tight boundaries between machinery, tanks and accommodation")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(VENTILATION__SEALED_FROM_ACCOMMODATION))
             .needs(VENTILATION__SEALED_FROM_ACCOMMODATION)
-            .holds(s -> Answers.yes(s.subject().getSealedFromAccommodation(), "the space is sealed from the accommodation",
+            .holds(s -> Answers.demanded(s.subject().getSealedFromAccommodation(), "the space is sealed from the accommodation",
                 "the space is open to the accommodation"))
             .remedy("Seal pipes, cables and joints in the bulkheads")
             .build();

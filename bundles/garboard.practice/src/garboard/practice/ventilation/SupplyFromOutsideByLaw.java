@@ -25,9 +25,8 @@ final class SupplyFromOutsideByLaw {
             .limit("supply opening on the exterior of the boat")
             .applies(Conditions.gasolineSet())
             .applies(VentilationConditions.closedToAtmosphere())
-            .applies(Conditions.asked(VENTILATION__SUPPLY_FROM_OUTSIDE))
             .needs(VENTILATION__SUPPLY_FROM_OUTSIDE)
-            .holds(s -> Answers.yes(s.subject().getSupplyFromOutside(), "the supply opens to the outside",
+            .holds(s -> Answers.demanded(s.subject().getSupplyFromOutside(), "the supply opens to the outside",
                 "the supply does not open to the outside"))
             .remedy("Lead the supply to the outside")
             .build();

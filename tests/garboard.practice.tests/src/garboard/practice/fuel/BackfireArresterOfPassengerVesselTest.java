@@ -42,9 +42,9 @@ class BackfireArresterOfPassengerVesselTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         fuelSupply.setBackfireFlameArrester(Answer.NOT_APPLICABLE);
-        judge(BackfireArresterOfPassengerVessel.check(), record).doesNotApply();
+        judge(BackfireArresterOfPassengerVessel.check(), record).fallsShort();
     }
 
     @Test

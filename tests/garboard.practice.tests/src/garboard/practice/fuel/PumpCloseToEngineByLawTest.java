@@ -41,9 +41,9 @@ class PumpCloseToEngineByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         fuelSupply.setPumpWithinReachOfEngine(Answer.NOT_APPLICABLE);
-        judge(PumpCloseToEngineByLaw.check(), record).doesNotApply();
+        judge(PumpCloseToEngineByLaw.check(), record).fallsShort();
     }
 
     @Test

@@ -42,9 +42,9 @@ class PumpStopsWithEngineByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         fuelSupply.setPumpStopsWithEngine(Answer.NOT_APPLICABLE);
-        judge(PumpStopsWithEngineByLaw.check(), record).doesNotApply();
+        judge(PumpStopsWithEngineByLaw.check(), record).fallsShort();
     }
 
     @Test

@@ -41,9 +41,9 @@ class TankLabelledByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         fuelTank.setLabelled(Answer.NOT_APPLICABLE);
-        judge(TankLabelledByLaw.check(), record).doesNotApply();
+        judge(TankLabelledByLaw.check(), record).fallsShort();
     }
 
     @Test

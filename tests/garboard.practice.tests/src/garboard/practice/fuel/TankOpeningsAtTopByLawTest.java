@@ -41,9 +41,9 @@ class TankOpeningsAtTopByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         fuelTank.setOpeningsAtTop(Answer.NOT_APPLICABLE);
-        judge(TankOpeningsAtTopByLaw.check(), record).doesNotApply();
+        judge(TankOpeningsAtTopByLaw.check(), record).fallsShort();
     }
 
     @Test

@@ -41,9 +41,9 @@ class VentFlameArresterByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         fuelSupply.setVentFlameArrester(Answer.NOT_APPLICABLE);
-        judge(VentFlameArresterByLaw.check(), record).doesNotApply();
+        judge(VentFlameArresterByLaw.check(), record).fallsShort();
     }
 
     @Test

@@ -5,6 +5,8 @@ import static garboard.practice.testing.Judged.judge;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 import garboard.model.CommissioningRecord;
 import garboard.model.Cooling;
@@ -40,6 +42,14 @@ class PumpCarriesTheHeatTest {
     void meetsAboveIt() {
         rated("24.5 L/min").meets();
         rated("6.5 gal/min").meets();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20 kW, 24.4", "10.48 kW, 12.8"})
+    void flowByHeat(String heat, double litresPerMinute) {
+        // recomputed from Phi = rho Q cp dT at 12 K: diesel of 20 kW to the coolant; gasoline, 30 % of 34.94 kW
+        record.getGeneratorSet().setHeatToCoolant(Power.valueOf(heat));
+        rated("1 L/min").fallsShort().limit(litresPerMinute, "L/min", 0.05);
     }
 
     @Test

@@ -42,9 +42,9 @@ class BlowerInterlockOfPassengerVesselTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         ventilation.setBlowerInterlocked(Answer.NOT_APPLICABLE);
-        judge(BlowerInterlockOfPassengerVessel.check(), record).doesNotApply();
+        judge(BlowerInterlockOfPassengerVessel.check(), record).fallsShort();
     }
 
     @Test

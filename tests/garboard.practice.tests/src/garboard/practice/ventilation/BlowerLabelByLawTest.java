@@ -45,9 +45,9 @@ class BlowerLabelByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         ventilation.setBlowerLabelAtEachStart(Answer.NOT_APPLICABLE);
-        judge(BlowerLabelByLaw.check(), record).doesNotApply();
+        judge(BlowerLabelByLaw.check(), record).fallsShort();
     }
 
     @Test

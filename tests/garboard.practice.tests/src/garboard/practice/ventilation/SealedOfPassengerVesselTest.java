@@ -40,9 +40,9 @@ class SealedOfPassengerVesselTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         ventilation.setSealedFromAccommodation(Answer.NOT_APPLICABLE);
-        judge(SealedOfPassengerVessel.check(), record).doesNotApply();
+        judge(SealedOfPassengerVessel.check(), record).fallsShort();
     }
 
     @Test

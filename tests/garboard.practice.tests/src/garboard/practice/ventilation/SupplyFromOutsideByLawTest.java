@@ -44,9 +44,9 @@ class SupplyFromOutsideByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void fallsShortWhenALawIsMarkedAsNotApplicable() {
         ventilation.setSupplyFromOutside(Answer.NOT_APPLICABLE);
-        judge(SupplyFromOutsideByLaw.check(), record).doesNotApply();
+        judge(SupplyFromOutsideByLaw.check(), record).fallsShort();
     }
 
     @Test
