@@ -13,7 +13,7 @@ import garboard.quantity.GaugePressure;
 /** The greatest back pressure of a set: the maker's, else the handbook's for the kind of aspiration. */
 final class BackPressureLimit {
 
-    /** Gerr, Boat Mechanical Systems Handbook, ch. 7. */
+    /** Gerr, Boat Mechanical Systems Handbook. */
     private static final GaugePressure NATURALLY_ASPIRATED = GaugePressure.of(2.5, "inHg");
     private static final GaugePressure TURBOCHARGED = GaugePressure.of(2.0, "inHg");
 
@@ -32,8 +32,8 @@ final class BackPressureLimit {
 
     static Limit<GaugePressure> of(Situation<?> situation) {
         return MakersLimit.or(maker(situation), () -> situation.set().getAspiration() == Aspiration.NATURALLY_ASPIRATED
-            ? Limit.of(NATURALLY_ASPIRATED, "Gerr, ch. 7: 2.5 inHg naturally aspirated")
-            : Limit.of(TURBOCHARGED, "Gerr, ch. 7: 2.0 inHg turbocharged"));
+            ? Limit.of(NATURALLY_ASPIRATED, "Gerr: 2.5 inHg naturally aspirated")
+            : Limit.of(TURBOCHARGED, "Gerr: 2.0 inHg turbocharged"));
     }
 
     private static Optional<GaugePressure> maker(Situation<?> situation) {

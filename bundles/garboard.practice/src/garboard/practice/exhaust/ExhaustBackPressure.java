@@ -28,7 +28,7 @@ final class ExhaustBackPressure {
         return Check.check("EXHAUST-BACK-PRESSURE", ExhaustRun.class)
             .title("Measured back pressure is within the limit")
             .why("Back pressure costs power, overheats the exhaust valves and pushes gas and water into the cylinders.")
-            .basis(Sources.GERR_CH_7.othersSay(BackPressureLimit.OTHER_FIGURES))
+            .basis(Sources.GERR.othersSay(BackPressureLimit.OTHER_FIGURES))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit(BackPressureLimit.IN_WORDS)
             .needs(EXHAUST_RUN__MEASURED_BACK_PRESSURE)

@@ -53,7 +53,7 @@ final class ExhaustBackPressureOnPaper {
         return Check.check("EXHAUST-BACK-PRESSURE-PAPER", ExhaustRun.class)
             .title("Reckoned back pressure is within the limit")
             .why("What fails on paper with an empty lift will fail on the gauge, when the hose is already cut.")
-            .basis(Sources.GERR_CH_7.othersSay(BackPressureLimit.OTHER_FIGURES + "; the reckoning is the trade's metric form from memory, twice that "
+            .basis(Sources.GERR.othersSay(BackPressureLimit.OTHER_FIGURES + "; the reckoning is the trade's metric form from memory, twice that "
                 + "for wet hose; published forms differ by up to 38 %"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit(BackPressureLimit.IN_WORDS + "; reckoned from an empty lift to a solid column of water")

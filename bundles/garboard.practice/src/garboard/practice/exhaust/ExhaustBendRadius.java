@@ -39,7 +39,7 @@ final class ExhaustBendRadius {
         return Check.check("EXHAUST-BEND-RADIUS", ExhaustSectionRun.class)
             .title("Bends of the exhaust are wide")
             .why("Hose bent tighter flattens and kinks, and each tight bend costs as much pressure as metres of straight run.")
-            .basis(Basis.commonPractice().othersSay("Gerr, ch. 7, accepts a tight U-bend on top of the lift"))
+            .basis(Basis.commonPractice().othersSay("Gerr accepts a tight U-bend on top of the lift"))
             .gravity(Gravity.DEFECT)
             .limit("radius at least twice the bore; a U-bend on top of the lift may be tighter")
             .applies(bent())

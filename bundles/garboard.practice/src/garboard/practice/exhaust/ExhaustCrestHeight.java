@@ -32,7 +32,7 @@ final class ExhaustCrestHeight {
         return Check.check("EXHAUST-CREST-HEIGHT", ExhaustCrest.class)
             .title("Crest of the exhaust stands high above the loaded waterline")
             .why("A following sea that runs up the outlet and over a low crest fills the muffler and then the engine.")
-            .basis(Basis.commonPractice().othersSay("Gerr, ch. 7, gives 18 in for a raised dry exhaust; for a hose loop it is common practice"))
+            .basis(Basis.commonPractice().othersSay("Gerr gives 18 in for a raised dry exhaust; for a hose loop it is common practice"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("inside bottom of the crest at least 450 mm (18 in) above the loaded waterline")
             .needs(path(EXHAUST_CREST__INSIDE_BOTTOM, POINT__Z))

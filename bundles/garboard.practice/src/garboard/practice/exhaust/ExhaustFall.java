@@ -35,7 +35,7 @@ final class ExhaustFall {
             .among(Sections.among(Sections.FALLING), path(EXHAUST_SECTION_RUN__SECTION))
             .title("Exhaust falls steeply enough")
             .why("Water left standing in a flat run is driven back to the elbow by the next wave, or freezes there.")
-            .basis(Sources.GERR_CH_7.othersSay("2, 5 and 10 deg (35, 87 and 176 mm/m) are used by others; ABYC P-1 as quoted has the same figure"))
+            .basis(Sources.GERR.othersSay("2, 5 and 10 deg (35, 87 and 176 mm/m) are used by others; ABYC P-1 as quoted has the same figure"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("at least 41.7 mm/m (1/2 in/ft) from injection to muffler and from crest to outlet, or the maker's fall")
             .needs(EXHAUST_SECTION_RUN__SECTION, EXHAUST_SECTION_RUN__FALL, EXHAUST_SECTION_RUN__LENGTH)
@@ -56,7 +56,7 @@ final class ExhaustFall {
     }
 
     private static Limit<Slope> limit(Situation<ExhaustSectionRun> s) {
-        return Limit.makerOr(s.maker(MakerLimits::getMinimumExhaustFall), Fall.HALF_INCH_PER_FOOT, "Gerr, ch. 7: 1/2 in/ft");
+        return Limit.makerOr(s.maker(MakerLimits::getMinimumExhaustFall), Fall.HALF_INCH_PER_FOOT, "Gerr: 1/2 in/ft");
     }
 
     private static Optional<Remedy> steepen(Situation<ExhaustSectionRun> s) {

@@ -31,7 +31,7 @@ final class ExhaustInjectionDrop {
         return Check.check("EXHAUST-INJECTION-DROP", Riser.class)
             .title("Water drops well from the injection to the muffler")
             .why("With little drop the water in the muffler sloshes up to the injection in a seaway and, after a stop, into the engine.")
-            .basis(Sources.GERR_CH_7.othersSay("9 in is used by some"))
+            .basis(Sources.GERR.othersSay("9 in is used by some"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("at least 305 mm (12 in) from the injection down to the muffler's inlet, or the maker's drop")
             .applies(ExhaustConditions.mufflerFitted())
@@ -47,7 +47,7 @@ final class ExhaustInjectionDrop {
     }
 
     private static Limit<Length> limit(Situation<Riser> s) {
-        return Limit.makerOr(s.maker(MakerLimits::getMinimumInjectionDrop), LEAST, "Gerr, ch. 7: 12 in");
+        return Limit.makerOr(s.maker(MakerLimits::getMinimumInjectionDrop), LEAST, "Gerr: 12 in");
     }
 
     private static Optional<Remedy> deepen(Situation<Riser> s) {

@@ -41,7 +41,7 @@ final class ExhaustLengthToBore {
         return Check.check("EXHAUST-LENGTH-BORE", ExhaustRun.class)
             .title("Run behind the muffler is not too long for its bore")
             .why("The loss of the run behind the muffler adds to the lift; both push back on the exhaust valves.")
-            .basis(Sources.GERR_CH_7.othersSay("60 bores, the bore enlarged by 20 %, are Gerr's; 30 bores without that are from memory"))
+            .basis(Sources.GERR.othersSay("60 bores, the bore enlarged by 20 %, are Gerr's; 30 bores without that are from memory"))
             .gravity(Gravity.DEFECT)
             .limit("from muffler to outlet at most 30 bores of the muffler's outlet, 60 with the bore enlarged by 20 %, or the maker's length")
             .needs(Sections.between(), Sections.in(Sections.BEHIND_MUFFLER).then(EXHAUST_SECTION_RUN__LENGTH))
@@ -73,7 +73,7 @@ final class ExhaustLengthToBore {
             Length narrowest = behind(s).stream().map(ExhaustSectionRun::getBore).min(Comparator.naturalOrder()).orElseThrow();
             // A tenth of a millimetre is no reason to call a hose too narrow.
             boolean enlarged = narrowest.si() >= ExhaustBore.enlargedForLongRun(port(s)).si() - 1e-4;
-            return enlarged ? Limit.of(ExhaustBore.length(ExhaustBore.LONGEST_IN_BORES, port(s)), "Gerr, ch. 7: 60 bores, the bore enlarged by 20 %")
+            return enlarged ? Limit.of(ExhaustBore.length(ExhaustBore.LONGEST_IN_BORES, port(s)), "Gerr: 60 bores, the bore enlarged by 20 %")
                 : Limit.of(ExhaustBore.length(WITHOUT_ENLARGEMENT, port(s)), "from memory: 30 bores, the bore not enlarged");
         });
     }

@@ -35,7 +35,7 @@ final class ExhaustLiftHeight {
         return Check.check("EXHAUST-LIFT-HEIGHT", Riser.class)
             .title("Exhaust water is not lifted too high")
             .why("Each metre of solid water is 10 kPa (3 inHg) of back pressure, and all of it falls back into the muffler at the stop.")
-            .basis(Sources.GERR_CH_7.othersSay("some allow 1.2 m (4 ft); both are above 3 inHg as a solid column and count on gas in the column"))
+            .basis(Sources.GERR.othersSay("some allow 1.2 m (4 ft); both are above 3 inHg as a solid column and count on gas in the column"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("at most 1.07 m (42 in) from the bottom of the muffler to the highest point, or the maker's height")
             .applies(ExhaustConditions.liftMuffler())
@@ -56,7 +56,7 @@ final class ExhaustLiftHeight {
     }
 
     private static Limit<Length> limit(Situation<Riser> s) {
-        return Limit.makerOr(s.maker(MakerLimits::getMaximumLiftHeight), HIGHEST, "Gerr, ch. 7: 42 in");
+        return Limit.makerOr(s.maker(MakerLimits::getMaximumLiftHeight), HIGHEST, "Gerr: 42 in");
     }
 
     private static Optional<Remedy> lower(Situation<Riser> s) {

@@ -20,7 +20,7 @@ final class ExhaustLiftMufflerOnGasoline {
         return Check.check("EXHAUST-LIFT-MUFFLER-GASOLINE", Muffler.class)
             .title("Gasoline set does without a lift muffler")
             .why("An engine that misfires or was cranked while flooded fills the canister with vapour, which the next spark lights.")
-            .basis(Sources.GERR_CH_7.othersSay("Gerr advises against them; they are widely fitted all the same"))
+            .basis(Sources.GERR.othersSay("Gerr advises against them; they are widely fitted all the same"))
             .gravity(Gravity.ADVICE)
             .limit("no lift muffler behind a gasoline engine")
             .applies(Conditions.gasolineSet())

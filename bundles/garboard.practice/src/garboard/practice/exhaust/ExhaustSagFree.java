@@ -26,7 +26,7 @@ final class ExhaustSagFree {
             .among(Sections.among(Sections.FALLING), path(EXHAUST_SECTION_RUN__SECTION))
             .title("Exhaust has no sag")
             .why("Water collects in a sag, chokes the gas, and is thrown both ways when the boat moves.")
-            .basis(Sources.GERR_CH_7)
+            .basis(Sources.GERR)
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("falling all the way from injection to muffler and from crest to outlet, no sag and no climb")
             .applies(Conditions.asked(EXHAUST_SECTION_RUN__SAG_FREE))

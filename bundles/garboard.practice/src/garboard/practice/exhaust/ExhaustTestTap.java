@@ -20,7 +20,7 @@ final class ExhaustTestTap {
         return Check.check("EXHAUST-TEST-TAP", ExhaustRun.class)
             .title("Exhaust has a tap for the gauge")
             .why("What cannot be measured is guessed, at the trial and each year after it.")
-            .basis(Sources.GERR_CH_7)
+            .basis(Sources.GERR)
             .gravity(Gravity.ADVICE)
             .limit("a tap with a plug on the riser, before the injection")
             .applies(Conditions.asked(EXHAUST_RUN__TEST_TAP_FITTED))

@@ -32,13 +32,13 @@ final class ExhaustWetBore {
             .among(Sections.among(Sections.WET), path(EXHAUST_SECTION_RUN__SECTION))
             .title("Wet exhaust is wider than the dry one")
             .why("Water and gas together lose about twice what the gas alone would lose.")
-            .basis(Sources.GERR_CH_7.othersSay("a doubled loss is made good by a bore 1.15 times as wide, so 1.4 is generous practice"))
+            .basis(Sources.GERR.othersSay("a doubled loss is made good by a bore 1.15 times as wide, so 1.4 is generous practice"))
             .gravity(Gravity.ADVICE)
             .limit("about 1.4 times the bore of the dry part")
             .needs(path(EXHAUST_SECTION_RUN__SECTION), path(EXHAUST_SECTION_RUN__BORE), Sections.between(),
                 Sections.in(Sections.DRY).then(EXHAUST_SECTION_RUN__BORE))
             .holds(s -> Comparison.atLeast(Sections.inWords(s.subject()) + " has a bore of " + Figures.both(s.subject().getBore())
-                + ", the dry part " + Figures.both(dryBore(s)), s.subject().getBore(), Limit.of(wanted(s), "Gerr, ch. 7: 1.4 times the dry bore")))
+                + ", the dry part " + Figures.both(dryBore(s)), s.subject().getBore(), Limit.of(wanted(s), "Gerr: 1.4 times the dry bore")))
             .remedy("Fit the next larger hose, or rely on the measured back pressure", ExhaustWetBore::widen)
             .build();
     }

@@ -59,7 +59,7 @@ class ExhaustBackPressureOnPaperTest {
     @Test
     void isBorderlineWhereOnlyAGaugeCanTell() {
         // Dry 0.2140 kPa, wet 2 x 0.1042, muffler 1.5, lift 9.047 as a solid column: 1.92 to 10.97 kPa, 6.45 in the middle. Recomputed independently
-        // from the metric form (from memory); limit 2.5 inHg: Gerr, ch. 7
+        // from the metric form (from memory); limit 2.5 inHg: Gerr
         Verdict verdict = judge(ExhaustBackPressureOnPaper.check(), twentyKilowattDiesel()).is(Standing.BORDERLINE).measured(6.45, "kPa", 0.005)
             .limit(8.466, "kPa", 0.0005).verdict();
         assertThat(verdict.sentence()).contains("1.92 kPa").contains("11 kPa");

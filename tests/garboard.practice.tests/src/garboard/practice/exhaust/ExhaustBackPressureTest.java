@@ -23,7 +23,7 @@ class ExhaustBackPressureTest {
         return record;
     }
 
-    // Gerr, Boat Mechanical Systems Handbook, ch. 7: 2.5 inHg = 8.466 kPa (34 inH2O) naturally aspirated, 2.0 inHg = 6.77 kPa turbocharged
+    // Gerr, Boat Mechanical Systems Handbook: 2.5 inHg = 8.466 kPa (34 inH2O) naturally aspirated, 2.0 inHg = 6.77 kPa turbocharged
     @ParameterizedTest
     @CsvSource({ "NATURALLY_ASPIRATED, 2.5 inHg, 8.466, MEETS", "NATURALLY_ASPIRATED, 8.46 kPa, 8.466, MEETS",
             "NATURALLY_ASPIRATED, 8.47 kPa, 8.466, FALLS_SHORT", "NATURALLY_ASPIRATED, 33.9 inH2O, 8.466, MEETS",

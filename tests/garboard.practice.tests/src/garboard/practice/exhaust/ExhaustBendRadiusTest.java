@@ -27,7 +27,7 @@ class ExhaustBendRadiusTest {
         return record;
     }
 
-    // common practice: twice the bore; a tight U-bend on top of the lift is accepted: Gerr, ch. 7
+    // common practice: twice the bore; a tight U-bend on top of the lift is accepted: Gerr
     @ParameterizedTest
     @CsvSource({ "LONG_90, 100 mm, MEETS", "STANDARD_90, 99 mm, FALLS_SHORT", "STANDARD_45, 4 in, MEETS", "SQUARE_90, 25 mm, FALLS_SHORT",
             "UBEND_180, 40 mm, MEETS" })

@@ -21,7 +21,7 @@ class ExhaustCrestHeightTest {
         return record;
     }
 
-    // 18 in for a raised dry exhaust: Gerr, ch. 7; for a hose loop common practice
+    // 18 in for a raised dry exhaust: Gerr; for a hose loop common practice
     @ParameterizedTest
     @CsvSource({ "450 mm, MEETS", "18 in, MEETS", "449 mm, FALLS_SHORT", "17 in, FALLS_SHORT", "460 mm ±15 mm, BORDERLINE" })
     void asksForEighteenInches(String height, Standing expected) {

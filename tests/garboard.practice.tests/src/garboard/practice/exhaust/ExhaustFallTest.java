@@ -32,7 +32,7 @@ class ExhaustFallTest {
         return record;
     }
 
-    // Gerr, Boat Mechanical Systems Handbook, ch. 7: 1/2 in/ft, 41.7 mm/m. A 2.4 m run needs 100 mm, 1.2 m 50 mm, 3.0 m 125 mm: 1/24 of it
+    // Gerr, Boat Mechanical Systems Handbook: 1/2 in/ft, 41.7 mm/m. A 2.4 m run needs 100 mm, 1.2 m 50 mm, 3.0 m 125 mm: 1/24 of it
     @ParameterizedTest
     @CsvSource({ "100 mm, 2.4 m, MEETS", "99 mm, 2.4 m, FALLS_SHORT", "50 mm, 1.2 m, MEETS", "49 mm, 1.2 m, FALLS_SHORT", "125 mm, 3.0 m, MEETS",
             "124 mm, 3.0 m, FALLS_SHORT", "4 in, 8 ft, MEETS", "3 7/8 in, 8 ft, FALLS_SHORT", "-20 mm, 2.4 m, FALLS_SHORT" })

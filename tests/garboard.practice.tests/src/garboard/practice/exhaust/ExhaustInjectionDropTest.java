@@ -23,7 +23,7 @@ class ExhaustInjectionDropTest {
         return record;
     }
 
-    // Gerr, Boat Mechanical Systems Handbook, ch. 7: 12 in (305 mm)
+    // Gerr, Boat Mechanical Systems Handbook: 12 in (305 mm)
     @ParameterizedTest
     @CsvSource({ "305 mm, MEETS", "12 in, MEETS", "304 mm, FALLS_SHORT", "9 in, FALLS_SHORT", "310 mm ±10 mm, BORDERLINE" })
     void asksForTwelveInches(String drop, Standing expected) {

@@ -28,7 +28,7 @@ class ExhaustLengthToBoreTest {
         return record;
     }
 
-    // 60 bores of 50.8 mm are 3.05 m, with the bore enlarged by 20 %: Gerr, ch. 7; 30 bores are 1.52 m: from memory
+    // 60 bores of 50.8 mm are 3.05 m, with the bore enlarged by 20 %: Gerr; 30 bores are 1.52 m: from memory
     @ParameterizedTest
     @CsvSource({ "50.8 mm, 1.0 m, 0.524 m, 1.52, MEETS", "50.8 mm, 1.0 m, 0.53 m, 1.52, FALLS_SHORT", "60.96 mm, 2.0 m, 1.048 m, 3.05, MEETS",
             "63.5 mm, 2.0 m, 1.05 m, 3.05, FALLS_SHORT", "2.4 in, 5 ft, 5 ft, 3.05, MEETS" })

@@ -24,7 +24,7 @@ class ExhaustLiftHeightTest {
         return record;
     }
 
-    // Gerr, Boat Mechanical Systems Handbook, ch. 7: 42 in (1.07 m)
+    // Gerr, Boat Mechanical Systems Handbook: 42 in (1.07 m)
     @ParameterizedTest
     @CsvSource({ "42 in, MEETS", "1066 mm, MEETS", "1070 mm, FALLS_SHORT", "43 in, FALLS_SHORT", "4 ft, FALLS_SHORT", "0.9 m, MEETS" })
     void allowsFortyTwoInches(String height, Standing expected) {

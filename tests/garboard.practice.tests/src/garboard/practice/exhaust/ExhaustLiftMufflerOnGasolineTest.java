@@ -16,7 +16,7 @@ import garboard.practice.testing.Installation;
 
 class ExhaustLiftMufflerOnGasolineTest {
 
-    // Gerr, Boat Mechanical Systems Handbook, ch. 7, advises against lift mufflers on gasoline
+    // Gerr, Boat Mechanical Systems Handbook, advises against lift mufflers on gasoline
     @ParameterizedTest
     @CsvSource({ "GASOLINE, LIFT_MUFFLER, FALLS_SHORT", "GASOLINE, COMBINED_LIFT_AND_SEPARATOR, FALLS_SHORT", "GASOLINE, STANDPIPE, MEETS",
             "GASOLINE, GAS_WATER_SEPARATOR, MEETS", "DIESEL, LIFT_MUFFLER, DOES_NOT_APPLY" })

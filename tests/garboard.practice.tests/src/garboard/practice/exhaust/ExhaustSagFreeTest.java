@@ -24,7 +24,7 @@ class ExhaustSagFreeTest {
         return record;
     }
 
-    // continuous fall: Gerr, Boat Mechanical Systems Handbook, ch. 7
+    // continuous fall: Gerr, Boat Mechanical Systems Handbook
     @ParameterizedTest
     @CsvSource({ "YES, MEETS", "NO, FALLS_SHORT", "NOT_APPLICABLE, DOES_NOT_APPLY" })
     void followsTheAnswer(Answer free, Standing expected) {

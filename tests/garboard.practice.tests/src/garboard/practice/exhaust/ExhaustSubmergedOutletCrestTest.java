@@ -33,7 +33,7 @@ class ExhaustSubmergedOutletCrestTest {
         return outletAt(Boat.sailing(heel, "0 deg"), OutletPlace.UNDERWATER, "-300 mm");
     }
 
-    // heights of a siphon break: 12 in upright, marine trade press, 2017; 8 in at heel, Gerr, ch. 7; that the crest obeys them: common practice
+    // heights of a siphon break: 12 in upright, marine trade press, 2017; 8 in at heel, Gerr; that the crest obeys them: common practice
     @ParameterizedTest
     @CsvSource({ "NO, 0.10 m, 0.45 m, 30 deg, MEETS", "NO, 1.0 m, 0.45 m, 30 deg, FALLS_SHORT", "YES, 1.0 m, 0.45 m, 30 deg, MEETS",
             "NO, 0 m, 290 mm, 0 deg, FALLS_SHORT", "NO, 0 m, 300 mm, 0 deg, MEETS", "NO, 0 m, 12 in, 0 deg, MEETS" })

@@ -10,7 +10,7 @@ import garboard.practice.testing.Question;
 
 class ExhaustTestTapTest {
 
-    // tap on the riser: Gerr, Boat Mechanical Systems Handbook, ch. 7
+    // tap on the riser: Gerr, Boat Mechanical Systems Handbook
     @Test
     void followsTheAnswer() {
         Question.of(ExhaustTestTap.check(), EXHAUST_RUN__TEST_TAP_FITTED).at(record -> record.getExhaust())

@@ -22,7 +22,7 @@ class ExhaustWetBoreTest {
         return record;
     }
 
-    // Gerr, Boat Mechanical Systems Handbook, ch. 7: about 1.4 times the dry bore; 38.1 -> 53.3 mm, 50 -> 70 mm
+    // Gerr, Boat Mechanical Systems Handbook: about 1.4 times the dry bore; 38.1 -> 53.3 mm, 50 -> 70 mm
     @ParameterizedTest
     @CsvSource({ "38.1 mm, 53.4 mm, 53.3, MEETS", "38.1 mm, 53.3 mm, 53.3, FALLS_SHORT", "1 1/2 in, 2 in, 53.3, FALLS_SHORT",
             "50 mm, 70 mm, 70.0, MEETS",
