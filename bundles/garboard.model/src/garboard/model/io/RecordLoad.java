@@ -38,7 +38,8 @@ final class RecordLoad extends XMILoadImpl {
         // limits of our own, for those of the JDK change from release to release; the depth is the handler's
         parser.setProperty("jdk.xml.maxElementDepth", "0");
         parser.setProperty("jdk.xml.elementAttributeLimit", "1000");
-        parser.setProperty(XERCES + "properties/locale", Locale.ENGLISH);
+        // ROOT, for the messages in English have no locale of their own and ENGLISH would fall back to the language of the computer
+        parser.setProperty(XERCES + "properties/locale", Locale.ROOT);
         return parser;
     }
 

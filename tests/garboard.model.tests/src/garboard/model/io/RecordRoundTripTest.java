@@ -22,7 +22,7 @@ class RecordRoundTripTest {
         return RecordArbitraries.records();
     }
 
-    @Property(tries = 200)
+    @Property(tries = 100)
     void whatWasSavedIsRead(@ForAll("records") CommissioningRecord record) throws Exception {
         CommissioningRecord before = EcoreUtil.copy(record);
         RecordFile file = RecordFile.of(record);
