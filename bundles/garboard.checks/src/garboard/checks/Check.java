@@ -133,7 +133,10 @@ public final class Check<S extends EObject> {
     /** Every feature that can change its verdict: an edit of any other feature leaves it as it is. */
     public Set<EStructuralFeature> reads() {
         var features = new LinkedHashSet<EStructuralFeature>();
-        conditions.forEach(condition -> condition.needs().forEach(path -> features.addAll(path.features())));
+        conditions.forEach(condition -> {
+            condition.needs().forEach(path -> features.addAll(path.features()));
+            condition.uses().forEach(path -> features.addAll(path.features()));
+        });
         needs.forEach(need -> features.addAll(need.path().features()));
         uses.forEach(path -> features.addAll(path.features()));
         return features;

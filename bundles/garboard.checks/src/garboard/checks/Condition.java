@@ -13,15 +13,17 @@ import org.eclipse.emf.ecore.EObject;
  * @param <S> the subject's class
  * @param inWords when it applies, as the catalogue prints it: "gasoline sets"
  * @param needs inputs without which it cannot be decided
+ * @param uses inputs that it takes into account where they are entered
  * @param test the decision; called only when every needed input is entered
  * @param reasonIfNot why the check does not apply, as a sentence: "the set burns diesel"
  */
-public record Condition<S extends EObject>(String inWords, List<FeaturePath> needs, Predicate<Situation<? extends S>> test,
-        String reasonIfNot) {
+public record Condition<S extends EObject>(String inWords, List<FeaturePath> needs, List<FeaturePath> uses,
+        Predicate<Situation<? extends S>> test, String reasonIfNot) {
 
     public Condition {
         Objects.requireNonNull(inWords, "inWords");
         needs = List.copyOf(needs);
+        uses = List.copyOf(uses);
         Objects.requireNonNull(test, "test");
         Objects.requireNonNull(reasonIfNot, "reasonIfNot");
     }
@@ -34,14 +36,20 @@ public record Condition<S extends EObject>(String inWords, List<FeaturePath> nee
     /** First step: what must be known. */
     public record Start<S extends EObject>(String inWords) {
         public Decision<S> known(FeaturePath... needs) {
-            return new Decision<>(inWords, List.of(needs));
+            return new Decision<>(inWords, List.of(needs), List.of());
         }
     }
 
     /** Second step: the decision and the reason. */
-    public record Decision<S extends EObject>(String inWords, List<FeaturePath> needs) {
+    public record Decision<S extends EObject>(String inWords, List<FeaturePath> needs, List<FeaturePath> uses) {
+
+        /** Inputs that can turn the decision where they are entered, and without which it is decided all the same. */
+        public Decision<S> uses(FeaturePath... uses) {
+            return new Decision<>(inWords, needs, List.of(uses));
+        }
+
         public Condition<S> test(Predicate<Situation<? extends S>> test, String reasonIfNot) {
-            return new Condition<>(inWords, needs, test, reasonIfNot);
+            return new Condition<>(inWords, needs, uses, test, reasonIfNot);
         }
     }
 }

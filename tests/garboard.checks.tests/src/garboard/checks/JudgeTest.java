@@ -3,6 +3,7 @@ package garboard.checks;
 
 import static garboard.checks.FeaturePath.path;
 import static garboard.model.GarboardPackage.Literals.POINT__X;
+import static garboard.model.GarboardPackage.Literals.SIPHON_BREAK__VENT_HOSE;
 import static garboard.model.GarboardPackage.Literals.SIPHON_BREAK__VENT_SEAT;
 import static garboard.model.GarboardPackage.Literals.VESSEL__BEAM;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -13,7 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import garboard.model.GarboardFactory;
+import garboard.model.SiphonBreak;
 import garboard.model.SiphonBreakKind;
+import garboard.model.VentHoseEnd;
 import garboard.quantity.Length;
 import garboard.quantity.Temperature;
 
@@ -99,6 +102,17 @@ class JudgeTest {
         record.getRawWater().getSiphonBreak().eUnset(garboard.model.GarboardPackage.Literals.SIPHON_BREAK__KIND);
         assertThat(Samples.judgeOne(Samples.height().build(), record).missing()).extracting(Missing::key)
                 .containsExactly("rawWater.siphonBreak.kind");
+    }
+
+    @Test
+    void aConditionIsDecidedWithoutWhatItOnlyUsesAndReadsItAllTheSame() {
+        Check<?> check = Samples.height().applies(Condition.<SiphonBreak>when("unless one is led to the bilge").known()
+                .uses(path(SIPHON_BREAK__VENT_HOSE)).test(s -> s.subject().getVentHose() != VentHoseEnd.BILGE, "led to the bilge")).build();
+        var record = Samples.seatAt("350 mm");
+        assertThat(Samples.judgeOne(check, record).standing()).isEqualTo(Standing.MEETS);
+        record.getRawWater().getSiphonBreak().setVentHose(VentHoseEnd.BILGE);
+        assertThat(Samples.judgeOne(check, record).sentence()).isEqualTo("led to the bilge");
+        assertThat(check.reads()).contains(SIPHON_BREAK__VENT_HOSE);
     }
 
     @Test
