@@ -23,6 +23,7 @@ final class BatteryHigh {
             .basis(Basis.commonPractice())
             .gravity(Gravity.DEFECT)
             .limit("as high above the bilge as the place allows")
+            .applies(Conditions.unlessLawForPassengers("183.350"))
             .applies(Conditions.asked(STARTING_BATTERY__HIGH_ABOVE_BILGE))
             .needs(STARTING_BATTERY__HIGH_ABOVE_BILGE)
             .holds(s -> Answers.yes(s.subject().getHighAboveBilge(), "the battery stands high above the bilge",

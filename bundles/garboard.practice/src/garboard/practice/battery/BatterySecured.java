@@ -23,6 +23,7 @@ final class BatterySecured {
             .basis(Basis.commonPractice())
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("straps or clamps that hold it in every direction")
+            .applies(Conditions.unlessLawForPassengers("183.350"))
             .applies(Conditions.asked(STARTING_BATTERY__SECURED))
             .needs(STARTING_BATTERY__SECURED)
             .holds(s -> Answers.yes(s.subject().getSecured(), "the battery is held in every direction",

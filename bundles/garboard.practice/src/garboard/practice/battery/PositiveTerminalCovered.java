@@ -23,6 +23,7 @@ final class PositiveTerminalCovered {
             .basis(Basis.commonPractice())
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("a boot or cover on the ungrounded terminal")
+            .applies(Conditions.unlessLawForGasoline("183.420(b)"))
             .applies(Conditions.asked(STARTING_BATTERY__POSITIVE_TERMINAL_COVERED))
             .needs(STARTING_BATTERY__POSITIVE_TERMINAL_COVERED)
             .holds(s -> Answers.yes(s.subject().getPositiveTerminalCovered(), "the ungrounded terminal is covered",

@@ -23,6 +23,7 @@ final class ExhaustGasTight {
             .basis(Sources.ABYC_P_1)
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("no leak: no soot, no water tracks, smoke test passed")
+            .applies(Conditions.unlessLawForPassengers("182.430"))
             .applies(Conditions.asked(EXHAUST_RUN__GAS_TIGHT))
             .needs(EXHAUST_RUN__GAS_TIGHT)
             .holds(s -> Answers.yes(s.subject().getGasTight(), "no leak was found",

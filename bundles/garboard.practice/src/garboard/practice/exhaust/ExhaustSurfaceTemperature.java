@@ -28,6 +28,7 @@ final class ExhaustSurfaceTemperature {
             .basis(Sources.ABYC_P_1_FROM_MEMORY.othersSay("46 CFR 177.970 draws the line at 65.5 °C (150 °F) for small passenger vessels"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("lagged or jacketed, or at most 93 °C (200 °F) where it can be touched")
+            .applies(Conditions.unlessLawForPassengers("177.970"))
             .applies(Conditions.asked(EXHAUST_RUN__DRY_PARTS_LAGGED))
             .needs(EXHAUST_RUN__DRY_PARTS_LAGGED)
             .needsWhen(HotSurface::bare, path(EXHAUST_RUN__DRY_PART_SURFACE_TEMPERATURE))

@@ -23,6 +23,7 @@ final class FlexibleLastLink {
             .basis(Sources.GERR)
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("rated hose between the rigid line and the set")
+            .applies(Conditions.unlessLawForGasoline("183.562"))
             .applies(Conditions.asked(FUEL_SUPPLY__FLEXIBLE_LAST_LINK))
             .needs(FUEL_SUPPLY__FLEXIBLE_LAST_LINK)
             .holds(s -> Answers.yes(s.subject().getFlexibleLastLink(), "the last link is a hose",

@@ -12,10 +12,10 @@ import static garboard.model.GarboardPackage.Literals.VESSEL__GASOLINE_ENGINE_AB
 import org.eclipse.emf.ecore.EObject;
 
 import garboard.checks.Condition;
-import garboard.checks.Situation;
 import garboard.model.Answer;
 import garboard.model.FuelLineRun;
 import garboard.model.FuelSystem;
+import garboard.practice.Conditions;
 
 /** When checks of the fuel supply apply. */
 final class FuelConditions {
@@ -30,18 +30,14 @@ final class FuelConditions {
     static Condition<EObject> lawForGasoline() {
         return Condition.when("boats with a gasoline engine for power or propulsion (not outboards)")
             .known(path(GENERATOR_SET__FUEL), path(VESSEL__GASOLINE_ENGINE_ABOARD))
-            .test(FuelConditions::isLaw, "no gasoline engine is aboard, so 33 CFR 183 does not apply as law");
+            .test(Conditions::gasolineLawBinds, "no gasoline engine is aboard, so 33 CFR 183 does not apply as law");
     }
 
     /** 33 CFR 183 subpart J is a yardstick only. */
     static Condition<EObject> noLawForGasoline() {
         return Condition.when("boats without a gasoline engine, outboards left out of account")
             .known(path(GENERATOR_SET__FUEL), path(VESSEL__GASOLINE_ENGINE_ABOARD))
-            .test(s -> !isLaw(s), "a gasoline engine is aboard, so 33 CFR 183 applies as law");
-    }
-
-    private static boolean isLaw(Situation<?> s) {
-        return FuelFigures.isGasoline(s) || s.vessel().getGasolineEngineAboard() == Answer.YES;
+            .test(s -> !Conditions.gasolineLawBinds(s), "a gasoline engine is aboard, so 33 CFR 183 applies as law");
     }
 
     /** Low-pressure feed and a rail: the pressures that the start of the set depends on. */

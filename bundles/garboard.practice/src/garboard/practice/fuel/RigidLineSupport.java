@@ -12,6 +12,7 @@ import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
 import garboard.model.FuelSupply;
+import garboard.practice.Conditions;
 import garboard.practice.Figures;
 import garboard.practice.Sources;
 import garboard.quantity.Length;
@@ -31,6 +32,7 @@ final class RigidLineSupport {
             .basis(Sources.GERR)
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("a clip within 4 in (102 mm) of the joint")
+            .applies(Conditions.unlessLawForGasoline("183.562"))
             .applies(FuelConditions.rigidLine())
             .needs(FUEL_SUPPLY__RIGID_LINE_SUPPORT_DISTANCE)
             .holds(s -> compare(s, "Gerr"))

@@ -4,16 +4,23 @@ package garboard.practice.rawwater;
 import static garboard.checks.FeaturePath.path;
 import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__COOLING;
 import static garboard.model.GarboardPackage.Literals.HULL_PICK_UP__KIND;
+import static garboard.model.GarboardPackage.Literals.HULL_PICK_UP__POSITION;
+import static garboard.model.GarboardPackage.Literals.POINT__Z;
 import static garboard.model.GarboardPackage.Literals.SEACOCK__KIND;
 import static garboard.model.GarboardPackage.Literals.VESSEL__HULL_MATERIAL;
+import static garboard.model.GarboardPackage.Literals.VESSEL__SERVICE;
 
 import org.eclipse.emf.ecore.EObject;
 
 import garboard.checks.Condition;
 import garboard.model.Cooling;
 import garboard.model.HullMaterial;
+import garboard.model.HullPickUp;
+import garboard.model.Point;
 import garboard.model.StrainerPickUp;
 import garboard.model.ValveKind;
+import garboard.physics.rawwater.SeacockZone;
+import garboard.practice.Conditions;
 
 /** When checks of the raw-water circuit apply. */
 final class RawWaterConditions {
@@ -31,6 +38,14 @@ final class RawWaterConditions {
     static Condition<EObject> seacockFitted() {
         return Condition.when("where a valve is fitted at the hull").known(path(SEACOCK__KIND))
             .test(s -> s.record().getRawWater().getSeacock().getKind() != ValveKind.NONE, "no valve is fitted at the hull");
+    }
+
+    /** A valve that the law for small passenger vessels asks for is told once, as law. */
+    static Condition<HullPickUp> unlessPassengerLawAsksForAValve() {
+        return Condition.<HullPickUp>when("unless 46 CFR 179.350 asks for a valve as law").known()
+            .uses(path(VESSEL__SERVICE), path(HULL_PICK_UP__POSITION, POINT__Z))
+            .test(s -> !Conditions.carriesPassengers(s) || s.optional(s.subject().getPosition(), Point::getZ)
+                .filter(SeacockZone::below46Cfr179Line).isEmpty(), "46 CFR 179.350 asks for a valve here, as law");
     }
 
     /** A scoop that takes the water in with the speed of the boat. */

@@ -44,6 +44,7 @@ final class SeacockFitted {
                 + " yachts 30 deg"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("a seacock on every opening below the heeled waterline")
+            .applies(RawWaterConditions.unlessPassengerLawAsksForAValve())
             .needs(SEACOCK__KIND, VESSEL__HULL_KIND, VESSEL__DESIGN_TRIM)
             .needs(path(HULL_PICK_UP__POSITION, POINT__X), path(HULL_PICK_UP__POSITION, POINT__Y), path(HULL_PICK_UP__POSITION, POINT__Z))
             .needsWhen(DesignAttitude::heels, path(VESSEL__DESIGN_HEEL))

@@ -33,6 +33,7 @@ final class SeacockInFloodingZone {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("a valve on every opening up to 0.30 m (12 in) or a sixtieth of the waterline length above the waterline,"
                 + " whichever is more")
+            .applies(RawWaterConditions.unlessPassengerLawAsksForAValve())
             .needs(path(HULL_PICK_UP__POSITION, POINT__Z), path(VESSEL__WATERLINE_LENGTH), path(SEACOCK__KIND))
             .holds(SeacockInFloodingZone::compare)
             .remedy("Fit a seacock at the intake")

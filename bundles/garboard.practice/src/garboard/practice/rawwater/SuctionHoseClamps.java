@@ -12,6 +12,7 @@ import garboard.checks.Comparison;
 import garboard.checks.Gravity;
 import garboard.checks.Remedy;
 import garboard.model.WaterHoseRun;
+import garboard.practice.Conditions;
 import garboard.practice.Sources;
 
 /** Two clamps on each end of the hose below the waterline. */
@@ -28,6 +29,7 @@ final class SuctionHoseClamps {
             .basis(Sources.GERR)
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("at least 2 clamps on each end")
+            .applies(Conditions.unlessLawForPassengers("182.410(d)"))
             .needs(WATER_HOSE_RUN__CLAMPS_PER_END)
             .holds(s -> Comparison.holds("each end has " + Clamps.inWords(s.subject().getClampsPerEnd()),
                 s.subject().getClampsPerEnd() >= Clamps.WANTED))

@@ -23,6 +23,7 @@ final class SealedFromAccommodation {
             .basis(Sources.ISO_11105)
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("no opening between the gasoline space and habitable spaces")
+            .applies(Conditions.unlessLawForPassengers("177.405(c)"))
             .applies(Conditions.gasolineSet())
             .applies(Conditions.asked(VENTILATION__SEALED_FROM_ACCOMMODATION))
             .needs(VENTILATION__SEALED_FROM_ACCOMMODATION)
