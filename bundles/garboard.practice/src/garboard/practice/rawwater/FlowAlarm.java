@@ -4,15 +4,17 @@ package garboard.practice.rawwater;
 import static garboard.checks.FeaturePath.path;
 import static garboard.model.GarboardPackage.Literals.ALARMS_AND_SAFETY__ALARMS;
 import static garboard.model.GarboardPackage.Literals.ALARM_DEVICE__KIND;
-
-import java.util.Optional;
+import static garboard.model.GarboardPackage.Literals.EXHAUST_RUN__TEMPERATURE_ALARM;
 
 import garboard.checks.Basis;
 import garboard.checks.Check;
 import garboard.checks.Comparison;
 import garboard.checks.Gravity;
+import garboard.checks.Situation;
 import garboard.model.AlarmKind;
 import garboard.model.AlarmsAndSafety;
+import garboard.model.Answer;
+import garboard.model.ExhaustRun;
 
 /** Something cries out when the raw water stops: a flow alarm or an exhaust temperature alarm. */
 final class FlowAlarm {
@@ -28,14 +30,23 @@ final class FlowAlarm {
                 .othersSay("46 CFR 119.425(b)(5) asks for a low-flow warning where the exhaust water has a pump of its own"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("a raw-water flow alarm or an exhaust temperature alarm")
-            .needs(path(ALARMS_AND_SAFETY__ALARMS, ALARM_DEVICE__KIND))
+            .uses(EXHAUST_RUN__TEMPERATURE_ALARM)
+            .needsWhen(s -> !exhaustAlarm(s), path(ALARMS_AND_SAFETY__ALARMS, ALARM_DEVICE__KIND))
             .holds(s -> {
-                Optional<AlarmKind> found = s.subject().getAlarms().stream().map(alarm -> alarm.getKind())
-                    .filter(kind -> kind == AlarmKind.RAW_WATER_FLOW || kind == AlarmKind.EXHAUST_TEMPERATURE).findFirst();
-                return Comparison.holds(found.map(kind -> kind == AlarmKind.RAW_WATER_FLOW ? "a raw-water flow alarm is fitted"
-                    : "an exhaust temperature alarm is fitted").orElse("no alarm notices that the raw water stops"), found.isPresent());
+                boolean exhaust = exhaustAlarm(s) || listed(s, AlarmKind.EXHAUST_TEMPERATURE);
+                boolean flow = listed(s, AlarmKind.RAW_WATER_FLOW);
+                return Comparison.holds(flow ? "a raw-water flow alarm is fitted" : exhaust ? "an exhaust temperature alarm is fitted"
+                    : "no alarm notices that the raw water stops", flow || exhaust);
             })
             .remedy("Fit an exhaust temperature alarm at the injection, or a flow switch in the raw-water line")
             .build();
+    }
+    /** The exhaust's own question tells of the same alarm, whether or not it stands in the list too. */
+    private static boolean exhaustAlarm(Situation<AlarmsAndSafety> s) {
+        return s.optional(s.record().getExhaust(), ExhaustRun::getTemperatureAlarm).filter(Answer.YES::equals).isPresent();
+    }
+
+    private static boolean listed(Situation<AlarmsAndSafety> s, AlarmKind kind) {
+        return s.subject().getAlarms().stream().anyMatch(alarm -> alarm.getKind() == kind);
     }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 
 import garboard.model.AlarmDevice;
 import garboard.model.AlarmKind;
+import garboard.model.Answer;
 import garboard.model.CommissioningRecord;
 import garboard.model.GarboardFactory;
 import garboard.practice.testing.Installation;
@@ -33,6 +34,14 @@ class FlowAlarmTest {
     @Test
     void exhaustTemperatureAlarmCounts() {
         with(AlarmKind.EXHAUST_TEMPERATURE).meets();
+    }
+
+    @Test
+    void theExhaustsOwnAnswerCounts() {
+        record.getExhaust().setTemperatureAlarm(Answer.YES);
+        judge(FlowAlarm.check(), record).meets();
+        record.getExhaust().setTemperatureAlarm(Answer.NO);
+        with(AlarmKind.COOLANT_TEMPERATURE).fallsShort();
     }
 
     @Test
