@@ -16,6 +16,7 @@ class IgnitionProtectionTest {
     private final CommissioningRecord record = Installation.empty();
 
     private Judged protection(Answer components, Answer blower) {
+        record.getVessel().setGasolineEngineAboard(Answer.YES);
         record.getGeneratorSet().setFuel(FuelKind.GASOLINE);
         record.getVentilation().setIgnitionProtectedComponents(components);
         record.getVentilation().setBlowerIgnitionProtected(blower);
@@ -31,7 +32,36 @@ class IgnitionProtectionTest {
     }
 
     @Test
-    void doesNotApplyToDiesel() {
+    void aGasolineSetHasPartsToBeProtected() {
+        protection(Answer.NOT_APPLICABLE, Answer.YES).fallsShort();
+    }
+
+    @Test
+    void aBlowerThatIsNotThereLightsNothing() {
+        protection(Answer.YES, Answer.NOT_APPLICABLE).meets();
+    }
+
+    @Test
+    void aDieselSetInTheSpaceOfAGasolineEngineCountsToo() {
+        // 33 CFR 183.410(a): any electrical component in the space, whatever it drives or starts
+        protection(Answer.NO, Answer.UNANSWERED);
+        record.getGeneratorSet().setFuel(FuelKind.DIESEL);
+        judge(IgnitionProtection.check(), record).fallsShort();
+        record.getVentilation().setIgnitionProtectedComponents(Answer.YES);
+        judge(IgnitionProtection.check(), record).meets();
+    }
+
+    @Test
+    void aDieselSetThatStandsApartIsMarkedSo() {
+        protection(Answer.NOT_APPLICABLE, Answer.UNANSWERED);
+        record.getGeneratorSet().setFuel(FuelKind.DIESEL);
+        judge(IgnitionProtection.check(), record).meets();
+    }
+
+    @Test
+    void doesNotApplyToABoatWithoutGasoline() {
+        protection(Answer.NO, Answer.NO);
+        record.getVessel().setGasolineEngineAboard(Answer.NO);
         record.getGeneratorSet().setFuel(FuelKind.DIESEL);
         judge(IgnitionProtection.check(), record).doesNotApply();
     }
