@@ -8,6 +8,7 @@ import static garboard.model.GarboardPackage.Literals.STARTING_BATTERY__BLOCK_VO
 import garboard.checks.FeaturePath;
 import garboard.model.BatteryChemistry;
 import garboard.model.StartingBattery;
+import garboard.physics.Argument;
 import garboard.physics.battery.OpenCircuitCurve;
 import garboard.quantity.Charge;
 import garboard.quantity.Current;
@@ -31,7 +32,7 @@ final class Bank {
 
     /** Nominal voltage: of blocks in series it adds, whatever stands in parallel. */
     static Voltage nominal(StartingBattery battery) {
-        return Voltage.of(battery.getBlocksInSeries() * battery.getBlockVoltage().si());
+        return Voltage.of(inSeries(battery) * battery.getBlockVoltage().si());
     }
 
     /** A figure for a 12 V block, for the whole bank: 12.6 V makes 25.2 V in a bank of 24 V. */
@@ -51,17 +52,25 @@ final class Bank {
 
     /** The cranking rating of the bank: ratings of strings in parallel add, those of blocks in series do not. */
     static Current crankingRating(StartingBattery battery) {
-        return Current.of(battery.getStringsInParallel() * battery.getBlockCrankingRating().si());
+        return Current.of(strings(battery) * battery.getBlockCrankingRating().si());
     }
 
     /** The rated charge of the bank: that of strings in parallel adds, that of blocks in series does not. */
     static Charge capacity(StartingBattery battery) {
-        return Charge.of(battery.getStringsInParallel() * battery.getBlockCapacity().si());
+        return Charge.of(strings(battery) * battery.getBlockCapacity().si());
     }
 
     /** How many blocks there are. */
     static int blocks(StartingBattery battery) {
-        return battery.getBlocksInSeries() * battery.getStringsInParallel();
+        return inSeries(battery) * strings(battery);
+    }
+
+    private static int inSeries(StartingBattery battery) {
+        return Argument.atLeastOne("blocks in series", battery.getBlocksInSeries());
+    }
+
+    private static int strings(StartingBattery battery) {
+        return Argument.atLeastOne("strings in parallel", battery.getStringsInParallel());
     }
 
     /** The curve of rested voltage over charge; only for lead-acid. */

@@ -55,6 +55,14 @@ class ChargeForStartsTest {
     }
 
     @Test
+    void aBankOfNoStringsCannotBe() {
+        record.getGeneratorSet().setCrankingCurrent(Current.of(300, "A"));
+        battery.setBlockCapacity(Charge.of(100, "Ah"));
+        battery.setStringsInParallel(0);
+        assertThat(judge(ChargeForStarts.check(), record).cannotTell().verdict().sentence()).contains("strings in parallel");
+    }
+
+    @Test
     void cannotTellWithoutTheCrankingCurrent() {
         battery.setBlockCapacity(Charge.of(60, "Ah"));
         judge(ChargeForStarts.check(), record).cannotTell("generatorSet.crankingCurrent");
