@@ -24,9 +24,8 @@ final class BatteryHighOnPassengerVessel {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("as high above the bilge as practicable, without splash")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(STARTING_BATTERY__HIGH_ABOVE_BILGE))
             .needs(STARTING_BATTERY__HIGH_ABOVE_BILGE)
-            .holds(s -> Answers.yes(s.subject().getHighAboveBilge(), "the battery stands high above the bilge",
+            .holds(s -> Answers.demanded(s.subject().getHighAboveBilge(), "the battery stands high above the bilge",
                 "bilge water can reach the battery"))
             .remedy("Move the battery up, or build its tray higher")
             .build();

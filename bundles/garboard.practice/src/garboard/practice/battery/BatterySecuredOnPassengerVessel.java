@@ -24,9 +24,8 @@ final class BatterySecuredOnPassengerVessel {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("secured against motion")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(STARTING_BATTERY__SECURED))
             .needs(STARTING_BATTERY__SECURED)
-            .holds(s -> Answers.yes(s.subject().getSecured(), "the battery is secured",
+            .holds(s -> Answers.demanded(s.subject().getSecured(), "the battery is secured",
                 "the battery can move"))
             .remedy("Strap or clamp the battery down so that it moves in no direction")
             .build();

@@ -24,9 +24,8 @@ final class BatteryTrayOnPassengerVessel {
             .gravity(Gravity.DEFECT)
             .limit("a tray of a material that withstands the electrolyte")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(STARTING_BATTERY__TRAY_OR_BOX))
             .needs(STARTING_BATTERY__TRAY_OR_BOX)
-            .holds(s -> Answers.yes(s.subject().getTrayOrBox(), "the battery stands in a tray or box",
+            .holds(s -> Answers.demanded(s.subject().getTrayOrBox(), "the battery stands in a tray or box",
                 "no tray catches the electrolyte"))
             .remedy("Put a tray or box of plastic, lead or epoxy-coated material under the battery")
             .build();

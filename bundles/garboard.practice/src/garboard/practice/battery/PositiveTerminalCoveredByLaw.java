@@ -24,9 +24,8 @@ final class PositiveTerminalCoveredByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("metal objects cannot touch the ungrounded terminals")
             .applies(Conditions.boatWithGasolineEngine())
-            .applies(Conditions.asked(STARTING_BATTERY__POSITIVE_TERMINAL_COVERED))
             .needs(STARTING_BATTERY__POSITIVE_TERMINAL_COVERED)
-            .holds(s -> Answers.yes(s.subject().getPositiveTerminalCovered(), "no metal object can touch the ungrounded terminal",
+            .holds(s -> Answers.demanded(s.subject().getPositiveTerminalCovered(), "no metal object can touch the ungrounded terminal",
                 "a metal object can touch the ungrounded terminal"))
             .remedy("Fit a boot over the terminal or a lid on the box")
             .build();

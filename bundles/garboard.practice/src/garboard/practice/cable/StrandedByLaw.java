@@ -24,9 +24,8 @@ final class StrandedByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("insulated stranded copper")
             .applies(Conditions.boatWithGasolineEngine())
-            .applies(Conditions.asked(CABLE_RUN__MULTI_STRAND_COPPER))
             .needs(CABLE_RUN__MULTI_STRAND_COPPER)
-            .holds(s -> Answers.yes(s.subject().getMultiStrandCopper(), "the conductor is stranded copper", "the conductor is "
+            .holds(s -> Answers.demanded(s.subject().getMultiStrandCopper(), "the conductor is stranded copper", "the conductor is "
                 + "no stranded copper"))
             .remedy("Replace the conductor by one of stranded copper, tinned for preference")
             .build();

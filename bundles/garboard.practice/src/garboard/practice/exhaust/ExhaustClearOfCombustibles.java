@@ -24,9 +24,8 @@ final class ExhaustClearOfCombustibles {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("clear of combustible material and insulated; the section gives no distance")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(EXHAUST_RUN__CLEAR_OF_COMBUSTIBLES))
             .needs(EXHAUST_RUN__CLEAR_OF_COMBUSTIBLES)
-            .holds(s -> Answers.yes(s.subject().getClearOfCombustibles(), "the exhaust is clear of what burns",
+            .holds(s -> Answers.demanded(s.subject().getClearOfCombustibles(), "the exhaust is clear of what burns",
                 "something that burns lies close to the exhaust"))
             .remedy("Move it away, or insulate it with what does not burn")
             .build();

@@ -24,9 +24,8 @@ final class ExhaustDryPartsLagged {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("water jacket or lagging from the manifold to the injection")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(EXHAUST_RUN__DRY_PARTS_LAGGED))
             .needs(EXHAUST_RUN__DRY_PARTS_LAGGED)
-            .holds(s -> Answers.yes(s.subject().getDryPartsLagged(), "the dry parts are jacketed or lagged",
+            .holds(s -> Answers.demanded(s.subject().getDryPartsLagged(), "the dry parts are jacketed or lagged",
                 "dry parts are bare"))
             .remedy("Lag the dry parts")
             .build();

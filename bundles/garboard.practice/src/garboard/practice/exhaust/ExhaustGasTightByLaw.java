@@ -24,9 +24,8 @@ final class ExhaustGasTightByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("gas-tight throughout")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(EXHAUST_RUN__GAS_TIGHT))
             .needs(EXHAUST_RUN__GAS_TIGHT)
-            .holds(s -> Answers.yes(s.subject().getGasTight(), "no leak was found",
+            .holds(s -> Answers.demanded(s.subject().getGasTight(), "no leak was found",
                 "a leak was found"))
             .remedy("Do not run the set until the leak is mended, then test with smoke")
             .build();

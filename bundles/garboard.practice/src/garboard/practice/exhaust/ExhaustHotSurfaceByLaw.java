@@ -30,7 +30,6 @@ final class ExhaustHotSurfaceByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("insulated or guarded where hotter than 65.5 °C (150 °F)")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(EXHAUST_RUN__DRY_PARTS_LAGGED))
             .needs(EXHAUST_RUN__DRY_PARTS_LAGGED)
             .needsWhen(HotSurface::bare, path(EXHAUST_RUN__DRY_PART_SURFACE_TEMPERATURE))
             .holds(s -> HotSurface.compare(s, Limit.of(HOTTEST_BARE, "46 CFR 177.970: 150 °F")))

@@ -24,9 +24,8 @@ final class ExhaustWaterFullLength {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("water through the full length of the pipe; ask first where a separator is planned")
             .applies(Conditions.smallPassengerVessel())
-            .applies(Conditions.asked(EXHAUST_RUN__WATER_FULL_LENGTH))
             .needs(EXHAUST_RUN__WATER_FULL_LENGTH)
-            .holds(s -> Answers.yes(s.subject().getWaterFullLength(), "the water runs through the full length",
+            .holds(s -> Answers.demanded(s.subject().getWaterFullLength(), "the water runs through the full length",
                 "part of the run carries no water"))
             .remedy("Lead the water through the whole run, or have the dry part approved")
             .build();

@@ -7,7 +7,6 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.model.FuelSeparator;
 import garboard.practice.Answers;
-import garboard.practice.Conditions;
 import garboard.practice.Sources;
 
 /** 33 CFR 183.534: the filter as installed passes the fire test. */
@@ -24,9 +23,8 @@ final class FilterStandsFireByLaw {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("at most 5 oz leak in a fire of 2.5 min, as installed, by the maker's statement")
             .applies(FuelConditions.lawForGasoline())
-            .applies(Conditions.asked(FUEL_SEPARATOR__FIRE_TESTED))
             .needs(FUEL_SEPARATOR__FIRE_TESTED)
-            .holds(s -> Answers.yes(s.subject().getFireTested(), "the filter is stated to have passed the fire test",
+            .holds(s -> Answers.demanded(s.subject().getFireTested(), "the filter is stated to have passed the fire test",
                 "nothing says that the filter has passed the fire test"))
             .remedy("Fit a filter that its maker states to have passed the test")
             .build();

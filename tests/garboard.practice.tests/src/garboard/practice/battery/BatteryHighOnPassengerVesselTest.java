@@ -17,7 +17,7 @@ class BatteryHighOnPassengerVesselTest {
     void answered() { // 46 CFR 183.350
         Question.of(BatteryHighOnPassengerVessel.check(), STARTING_BATTERY__HIGH_ABOVE_BILGE).at(CommissioningRecord::getStartingBattery)
             .in(record -> record.getVessel().setService(VesselService.SMALL_PASSENGER))
-            .wants(Answer.YES, "startingBattery.highAboveBilge");
+            .demands(Answer.YES, "startingBattery.highAboveBilge");
     }
 
     @Test

@@ -17,7 +17,7 @@ class BatterySecuredOnPassengerVesselTest {
     void answered() { // 46 CFR 183.350
         Question.of(BatterySecuredOnPassengerVessel.check(), STARTING_BATTERY__SECURED).at(CommissioningRecord::getStartingBattery)
             .in(record -> record.getVessel().setService(VesselService.SMALL_PASSENGER))
-            .wants(Answer.YES, "startingBattery.secured");
+            .demands(Answer.YES, "startingBattery.secured");
     }
 
     @Test

@@ -17,7 +17,7 @@ class BatteryTrayOnPassengerVesselTest {
     void answered() { // 46 CFR 183.350
         Question.of(BatteryTrayOnPassengerVessel.check(), STARTING_BATTERY__TRAY_OR_BOX).at(CommissioningRecord::getStartingBattery)
             .in(record -> record.getVessel().setService(VesselService.SMALL_PASSENGER))
-            .wants(Answer.YES, "startingBattery.trayOrBox");
+            .demands(Answer.YES, "startingBattery.trayOrBox");
     }
 
     @Test

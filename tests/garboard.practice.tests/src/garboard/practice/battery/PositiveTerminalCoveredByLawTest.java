@@ -16,7 +16,7 @@ class PositiveTerminalCoveredByLawTest {
     void answered() { // 33 CFR 183.420(b)
         Question.of(PositiveTerminalCoveredByLaw.check(), STARTING_BATTERY__POSITIVE_TERMINAL_COVERED).at(CommissioningRecord::getStartingBattery)
             .in(record -> record.getVessel().setGasolineEngineAboard(Answer.YES))
-            .wants(Answer.YES, "startingBattery.positiveTerminalCovered");
+            .demands(Answer.YES, "startingBattery.positiveTerminalCovered");
     }
 
     @Test

@@ -21,7 +21,7 @@ class StrandedByLawTest {
                 Wiring.add(record, CableFunction.OTHER_DC);
                 record.getVessel().setGasolineEngineAboard(Answer.YES);
             })
-            .wants(Answer.YES, "startingBattery.cables[0].multiStrandCopper");
+            .demands(Answer.YES, "startingBattery.cables[0].multiStrandCopper");
     }
 
     @Test

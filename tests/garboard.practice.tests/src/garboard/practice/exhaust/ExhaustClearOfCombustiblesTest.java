@@ -18,7 +18,7 @@ class ExhaustClearOfCombustiblesTest {
     @Test
     void followsTheAnswer() {
         Question.of(ExhaustClearOfCombustibles.check(), EXHAUST_RUN__CLEAR_OF_COMBUSTIBLES).at(record -> record.getExhaust())
-            .in(ExhaustClearOfCombustiblesTest::installation).wants(Answer.YES, "exhaust.clearOfCombustibles");
+            .in(ExhaustClearOfCombustiblesTest::installation).demands(Answer.YES, "exhaust.clearOfCombustibles");
     }
 
     @Test

@@ -18,7 +18,7 @@ class ExhaustDryPartsLaggedTest {
     @Test
     void followsTheAnswer() {
         Question.of(ExhaustDryPartsLagged.check(), EXHAUST_RUN__DRY_PARTS_LAGGED).at(record -> record.getExhaust())
-            .in(ExhaustDryPartsLaggedTest::installation).wants(Answer.YES, "exhaust.dryPartsLagged");
+            .in(ExhaustDryPartsLaggedTest::installation).demands(Answer.YES, "exhaust.dryPartsLagged");
     }
 
     @Test

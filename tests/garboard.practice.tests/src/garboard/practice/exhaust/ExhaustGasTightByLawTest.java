@@ -18,7 +18,7 @@ class ExhaustGasTightByLawTest {
     @Test
     void followsTheAnswer() {
         Question.of(ExhaustGasTightByLaw.check(), EXHAUST_RUN__GAS_TIGHT).at(record -> record.getExhaust())
-            .in(ExhaustGasTightByLawTest::installation).wants(Answer.YES, "exhaust.gasTight");
+            .in(ExhaustGasTightByLawTest::installation).demands(Answer.YES, "exhaust.gasTight");
     }
 
     @Test

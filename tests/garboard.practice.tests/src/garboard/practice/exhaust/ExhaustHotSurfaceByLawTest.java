@@ -28,7 +28,7 @@ class ExhaustHotSurfaceByLawTest {
     // 46 CFR 177.970: insulated above 65.5 degC (150 degF)
     @ParameterizedTest
     @CsvSource({ "NO, 60 degC, MEETS", "NO, 70 degC, FALLS_SHORT", "YES, 70 degC, MEETS", "NO, 65.5 degC, MEETS", "NO, 150 degF, MEETS",
-            "NO, 151 degF, FALLS_SHORT", "NOT_APPLICABLE, 70 degC, DOES_NOT_APPLY" })
+            "NO, 151 degF, FALLS_SHORT", "NOT_APPLICABLE, 70 degC, FALLS_SHORT", "NOT_APPLICABLE, 60 degC, MEETS" })
     void hotPartsAreInsulated(Answer lagged, String temperature, Standing expected) {
         judge(ExhaustHotSurfaceByLaw.check(), surface(lagged, temperature)).is(expected);
     }

@@ -18,7 +18,7 @@ class ExhaustWaterFullLengthTest {
     @Test
     void followsTheAnswer() {
         Question.of(ExhaustWaterFullLength.check(), EXHAUST_RUN__WATER_FULL_LENGTH).at(record -> record.getExhaust())
-            .in(ExhaustWaterFullLengthTest::installation).wants(Answer.YES, "exhaust.waterFullLength");
+            .in(ExhaustWaterFullLengthTest::installation).demands(Answer.YES, "exhaust.waterFullLength");
     }
 
     @Test

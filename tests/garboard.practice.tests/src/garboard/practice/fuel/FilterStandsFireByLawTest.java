@@ -41,9 +41,9 @@ class FilterStandsFireByLawTest {
     }
 
     @Test
-    void doesNotApplyWhenMarkedSo() {
+    void isNotAnsweredByMarkingItAsNotApplicable() {
         fuelSeparator.setFireTested(Answer.NOT_APPLICABLE);
-        judge(FilterStandsFireByLaw.check(), record).doesNotApply();
+        judge(FilterStandsFireByLaw.check(), record).fallsShort();
     }
 
     @Test

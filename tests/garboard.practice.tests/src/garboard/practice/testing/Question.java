@@ -43,11 +43,21 @@ public final class Question {
     }
 
     public void wants(Answer good, String key) {
+        answersTell(good, key);
+        judge(check, answered(Answer.NOT_APPLICABLE)).doesNotApply();
+    }
+
+    /** The same for a law: where it applies, marking its question as not applicable is no answer. */
+    public void demands(Answer good, String key) {
+        answersTell(good, key);
+        judge(check, answered(Answer.NOT_APPLICABLE)).fallsShort();
+    }
+
+    private void answersTell(Answer good, String key) {
         Answer bad = good == Answer.YES ? Answer.NO : Answer.YES;
         judge(check, answered(good)).meets();
         judge(check, answered(bad)).fallsShort();
         judge(check, answered(Answer.UNANSWERED)).cannotTell(key);
-        judge(check, answered(Answer.NOT_APPLICABLE)).doesNotApply();
     }
 
     private CommissioningRecord answered(Answer answer) {
