@@ -18,6 +18,9 @@ import garboard.quantity.Current;
  */
 final class Table5 {
 
+    /** Fewer conductors together are no bundle by note 2. */
+    private static final int FIRST_BUNDLE = 3;
+
     private Table5() {
     }
 
@@ -37,6 +40,18 @@ final class Table5 {
     /** Permitted current from 50 V up in a size: the table, note 1 for engine spaces and note 2 for bundles. */
     static Optional<Current> from50V(CableRun run, ConductorSize size) {
         return conductor(run, size).map(bare -> Ampacity33Cfr183.allowedFrom50V(bare.withCarryingTogether(run.getConductorsInBundle())));
+    }
+
+    /** Whose figure {@link #below50V} is: the table was read, note 1 was not. */
+    static String originBelow50V(CableRun run) {
+        String table = "33 CFR 183.425 Table 5";
+        return run.getInEngineSpace() != Answer.YES ? table
+            : table + (run.getInsulation() == InsulationRating.C105 ? " with note 1 as quoted" : " with note 1 from memory");
+    }
+
+    /** Whose figure {@link #from50V} is: note 2 was seen where others quote it. */
+    static String originFrom50V(CableRun run) {
+        return originBelow50V(run) + (run.getConductorsInBundle() < FIRST_BUNDLE ? "" : ", note 2 as quoted");
     }
 
     /** Size and insulation, such as {@code 10 AWG with insulation for 105 degC}. */

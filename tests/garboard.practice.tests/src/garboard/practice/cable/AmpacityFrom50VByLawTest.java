@@ -51,6 +51,16 @@ class AmpacityFrom50VByLawTest {
         judge(AmpacityFrom50VByLaw.check(), record).is(standing).limit(allowedA, "A", 1e-9);
     }
 
+    // 33 CFR 183.425: the table was read, note 1 at 105 degC and note 2 were seen quoted, the other factors of note 1 are from memory
+    @ParameterizedTest
+    @CsvSource({ "C105, NO, 2, 33 CFR 183.425 Table 5", "C105, YES, 2, 33 CFR 183.425 Table 5 with note 1 as quoted",
+        "C90, YES, 3, '33 CFR 183.425 Table 5 with note 1 from memory, note 2 as quoted'",
+        "C60, NO, 3, '33 CFR 183.425 Table 5, note 2 as quoted'" })
+    void tellsWhichFiguresWereNotRead(InsulationRating insulation, Answer engineSpace, int together, String origin) {
+        cable("10 AWG", insulation, engineSpace, together, "1 A");
+        assertThat(judge(AmpacityFrom50VByLaw.check(), record).meets().verdict().limit().orElseThrow().origin()).isEqualTo(origin);
+    }
+
     @Test
     void remedyIsTheNextSize() {
         cable("10 AWG", InsulationRating.C105, Answer.YES, 3, "45 A");
