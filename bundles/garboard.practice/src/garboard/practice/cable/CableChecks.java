@@ -34,7 +34,7 @@ public final class CableChecks {
     public static List<Check<?>> handbook() {
         return List.of(ConductorSizeReadable.check(), StrandedInAnyBoat.check(), CrankingDropInTheField.check(), CrankingCableDrop.check(),
             AmpacityBelow50V.check(), AmpacityFrom50V.check(), CircuitProtectedInAnyBoat.check(), DevicePlaceInAnyBoat.check(),
-            DeviceRatingReadCarefully.check(), DeviceRatingFrom50VInAnyBoat.check(), DeviceVoltageInAnyBoat.check(),
+            DeviceRatingInAnyBoat.check(), DeviceRatingReadCarefully.check(), DeviceRatingFrom50VInAnyBoat.check(), DeviceVoltageInAnyBoat.check(),
             ChafeProtectedInAnyBoat.check());
     }
 }

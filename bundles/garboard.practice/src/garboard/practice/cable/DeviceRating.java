@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import garboard.checks.Check;
 import garboard.checks.Comparison;
+import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
@@ -32,6 +33,20 @@ final class DeviceRating {
             .applies(CableConditions.deviceFitted())
             .applies(CableConditions.readableSize())
             .needs(CABLE_RUN__PROTECTION_RATING, CABLE_RUN__INSULATION);
+    }
+
+    /** 33 CFR 183.455(c)(1) read literally, 150 % of Table 5 without its notes: everything but authority. */
+    static Check.Builder<CableRun> literal(String id) {
+        return below50V(id)
+            .gravity(Gravity.DANGER_TO_PEOPLE)
+            .limit("at most 150 % of 33 CFR 183.425 Table 5, read literally: without the factor for engine spaces")
+            .holds(s -> compare(s.subject(), s.subject().getProtectionRating(), literalLimit(s.subject())))
+            .remedy("Fit a smaller device or lay a larger conductor", s -> smaller(s, literalLimit(s.subject())));
+    }
+
+    private static Optional<Limit<Current>> literalLimit(CableRun run) {
+        return Table5.conductor(run, CableRuns.size(run)).map(OvercurrentDevice::limitBelow50VLiteral)
+            .map(most -> Limit.of(most, "33 CFR 183.455(c)(1): 150 % of Table 5"));
     }
 
     static Comparison compare(CableRun run, Current rating, Optional<Limit<Current>> limit) {

@@ -30,14 +30,13 @@ class DeviceRatingReadCarefullyTest {
         run.setInsulation(InsulationRating.C105);
     }
 
-    // 150 % of 33 CFR 183.425 Table 5 after note 1: 10 AWG at 105 degC 90 A outside, 76.5 A in an engine space
+    // 150 % of 33 CFR 183.425 Table 5 after note 1: 10 AWG at 105 degC 76.5 A in an engine space
     @ParameterizedTest
-    @CsvSource({ "90 A, NO, 90, MEETS", "70 A, YES, 76.5, MEETS", "76.5 A, YES, 76.5, MEETS", "80 A, YES, 76.5, FALLS_SHORT",
-        "80000 mA, YES, 76.5, FALLS_SHORT" })
-    void oneAndAHalfTimesWhatItMayCarry(String rating, Answer engineSpace, double mostA, Standing standing) {
+    @CsvSource({ "70 A, MEETS", "76.5 A, MEETS", "80 A, FALLS_SHORT", "80000 mA, FALLS_SHORT" })
+    void oneAndAHalfTimesWhatItMayCarry(String rating, Standing standing) {
         run.setProtectionRating(Current.valueOf(rating));
-        run.setInEngineSpace(engineSpace);
-        judge(DeviceRatingReadCarefully.check(), record).is(standing).limit(mostA, "A", 1e-9);
+        run.setInEngineSpace(Answer.YES);
+        judge(DeviceRatingReadCarefully.check(), record).is(standing).limit(76.5, "A", 1e-9);
     }
 
     @Test
@@ -46,6 +45,13 @@ class DeviceRatingReadCarefullyTest {
         run.setInEngineSpace(Answer.YES);
         judge(DeviceRatingReadCarefully.check(), record).fallsShort().afterRemedy().meets();
         assertThat(run.getProtectionRating().si()).isEqualTo(70); // NFPA 70, 240.6 (from memory): 70 A is the last below 76.5 A
+    }
+
+    @Test
+    void doesNotApplyOutsideEngineSpaces() {
+        run.setProtectionRating(Current.of(100, "A"));
+        run.setInEngineSpace(Answer.NO);
+        judge(DeviceRatingReadCarefully.check(), record).doesNotApply();
     }
 
     @Test
