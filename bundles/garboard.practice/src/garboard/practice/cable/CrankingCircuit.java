@@ -4,6 +4,7 @@ package garboard.practice.cable;
 import static garboard.checks.FeaturePath.path;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__CONDUCTOR_SIZE;
 import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__SYSTEM_VOLTAGE;
+import static garboard.model.GarboardPackage.Literals.MAKER_LIMITS__MAXIMUM_CRANKING_CIRCUIT_RESISTANCE;
 import static garboard.model.GarboardPackage.Literals.STARTING_BATTERY__CABLES;
 
 import java.util.List;
@@ -19,6 +20,7 @@ import garboard.checks.Remedy;
 import garboard.model.CableFunction;
 import garboard.model.CableRun;
 import garboard.model.GeneratorSet;
+import garboard.model.MakerLimits;
 import garboard.model.StartingBattery;
 import garboard.physics.cable.ConductorSeries;
 import garboard.physics.cable.ConductorSize;
@@ -85,6 +87,13 @@ final class CrankingCircuit {
         return Condition.when("sets that start on 12 V or on 24 to 32 V").known(path(GENERATOR_SET__SYSTEM_VOLTAGE)).test(
             s -> !s.set().getSystemVoltage().isLessThan(LIGHTEST) && !s.set().getSystemVoltage().isMoreThan(HEAVIEST),
             "SAE J541 has figures for 12 V and for 24 to 32 V only");
+    }
+
+    /** Rules of thumb have nothing to add once the maker has named a resistance. */
+    static Condition<EObject> makerNamesNoResistance() {
+        return Condition.when("where the maker names no resistance of his own").known()
+            .uses(path(MAKER_LIMITS__MAXIMUM_CRANKING_CIRCUIT_RESISTANCE))
+            .test(s -> s.maker(MakerLimits::getMaximumCrankingCircuitResistance).isEmpty(), "the maker's own resistance decides");
     }
 
     static boolean startsOn12V(GeneratorSet set) {

@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.practice.cable;
 
-import static garboard.model.GarboardPackage.Literals.MAKER_LIMITS__MAXIMUM_CRANKING_CIRCUIT_RESISTANCE;
 
-import java.util.Optional;
 
 import garboard.checks.Check;
-import garboard.checks.Condition;
 import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Situation;
-import garboard.model.MakerLimits;
 import garboard.model.StartingBattery;
 import garboard.physics.cable.StarterDuty;
 import garboard.practice.Sources;
@@ -28,16 +24,10 @@ final class CrankingResistanceHeavy {
             .basis(Sources.SAE_J541.othersSay("twice as much for light and medium duty"))
             .gravity(Gravity.ADVICE)
             .limit("1.0 mohm at 12 V, 1.7 mohm at 24 to 32 V (0.1 V and 0.17 V for each 100 A), posts to starter and back with joints")
-            .applies(Condition.when("where the maker names no resistance of his own").known().test(s -> makers(s).isEmpty(),
-                "the maker's own resistance decides"))
-            .uses(MAKER_LIMITS__MAXIMUM_CRANKING_CIRCUIT_RESISTANCE)
+            .applies(CrankingCircuit.makerNamesNoResistance())
             .holds(s -> CrankingResistance.compare(s, limit(s)))
             .remedy("Lay larger cranking cables or shorten them", s -> CrankingCircuit.of(s.subject()).keeping(limit(s).value()))
             .build();
-    }
-
-    private static Optional<Resistance> makers(Situation<?> s) {
-        return s.maker(MakerLimits::getMaximumCrankingCircuitResistance);
     }
 
     private static Limit<Resistance> limit(Situation<StartingBattery> s) {

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import garboard.checks.Standing;
 import garboard.model.CommissioningRecord;
 import garboard.model.StartingBattery;
+import garboard.quantity.Resistance;
 import garboard.quantity.Voltage;
 
 class CrankingDropInTheFieldTest {
@@ -32,6 +33,13 @@ class CrankingDropInTheFieldTest {
         record.getGeneratorSet().setSystemVoltage(Voltage.of(12, "V"));
         judge(CrankingDropInTheField.check(), record).cannotTell("startingBattery.crankingVoltageAtPosts",
             "startingBattery.crankingVoltageAtStarter");
+    }
+
+    @Test
+    void theMakersResistanceDecidesInItsPlace() {
+        record.getGeneratorSet().setSystemVoltage(Voltage.of(12, "V"));
+        record.getGeneratorSet().getMakerLimits().setMaximumCrankingCircuitResistance(Resistance.of(2, "mohm"));
+        judge(CrankingDropInTheField.check(), record).doesNotApply();
     }
 
     @Test
