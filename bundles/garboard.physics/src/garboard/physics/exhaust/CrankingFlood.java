@@ -46,9 +46,14 @@ public final class CrankingFlood {
         return TimeSpan.of(Argument.notNegative("free volume", free) / Argument.positive("flow", crankingFlow));
     }
 
+    /** Part of the time to flood that may be used. */
+    public static TimeSpan toUse(TimeSpan timeToFlood) {
+        return TimeSpan.of(SHARE_TO_USE.si() * Argument.notNegative("time to flood", timeToFlood));
+    }
+
     /** Total cranking before the seacock has to be closed: half the time to flood, 30 s at most. */
     public static TimeSpan greatestTotal(TimeSpan timeToFlood) {
-        return TimeSpan.of(Math.min(LONGEST_TOTAL.si(), SHARE_TO_USE.si() * Argument.notNegative("time to flood", timeToFlood)));
+        return TimeSpan.of(Math.min(LONGEST_TOTAL.si(), toUse(timeToFlood).si()));
     }
 
     /** Free volume that gives this much cranking: the flow of twice the time. */

@@ -48,7 +48,7 @@ final class ExhaustCrankingBudget {
     }
 
     private static TimeSpan toUse(Situation<ExhaustRun> s) {
-        return TimeSpan.of(CrankingFlood.SHARE_TO_USE.si() * FloodTime.of(s.record()).si());
+        return CrankingFlood.toUse(FloodTime.of(s.record()));
     }
 
     private static Limit<TimeSpan> limit(Situation<ExhaustRun> s) {

@@ -26,7 +26,6 @@ import garboard.model.SeacockState;
 import garboard.model.Trial;
 import garboard.physics.exhaust.CrankingFlood;
 import garboard.practice.Figures;
-import garboard.practice.MakersLimit;
 import garboard.quantity.TimeSpan;
 
 /**
@@ -44,13 +43,13 @@ final class ExhaustCrankingTotal {
             .why("Once the muffler is full the pump drives water through the elbow into the cylinders; the next try bends the rods.")
             .basis(Basis.commonPractice().othersSay("30, 45 and 60 s are printed as total; the time to flood is derived from flow and volumes"))
             .gravity(Gravity.DANGER_TO_MACHINE)
-            .limit("in one series at most half the time to flood and at most 30 s, or the maker's total cranking time")
+            .limit("in one series at most half the time to flood, and at most 30 s or the maker's total cranking time")
             .needs(path(TRIAL__ATTEMPTS, CRANKING_ATTEMPT__DURATION), path(TRIAL__ATTEMPTS, CRANKING_ATTEMPT__SEACOCK),
                 path(TRIAL__ATTEMPTS, CRANKING_ATTEMPT__FIRED))
             .uses(path(TRIAL__ATTEMPTS, CRANKING_ATTEMPT__MUFFLER_DRAINED), path(MAKER_LIMITS__MAXIMUM_TOTAL_CRANK_TIME),
                 path(MUFFLER__RESIDUE_FRACTION))
-            .needsWhen(s -> maker(s).isEmpty(), FloodTime.inputs())
-            .needsWhen(s -> maker(s).isEmpty() && MufflerFilling.anyDrainsBack(s.record().getExhaust()), MufflerFilling.inputsOfWhatDrainsBack())
+            .needs(FloodTime.inputs())
+            .needsWhen(s -> MufflerFilling.anyDrainsBack(s.record().getExhaust()), MufflerFilling.inputsOfWhatDrainsBack())
             .holds(s -> Comparison.atMost("the longest series of tries with the seacock open lasted " + Figures.both(longestSeries(s.subject())),
                 longestSeries(s.subject()), limit(s)))
             .remedy("Shut the seacock, drain the muffler, look for water in the engine, then find out why it does not fire",
@@ -59,13 +58,12 @@ final class ExhaustCrankingTotal {
             .build();
     }
 
-    private static Optional<TimeSpan> maker(Situation<Trial> s) {
-        return s.maker(MakerLimits::getMaximumTotalCrankTime);
-    }
-
+    /** The maker's total takes the place of the customary 30 s; the time to flood is that of this muffler, which the maker does not know. */
     private static Limit<TimeSpan> limit(Situation<Trial> s) {
-        return MakersLimit.or(maker(s), () -> Limit.of(CrankingFlood.greatestTotal(FloodTime.of(s.record())),
-            "half the time to flood, at most 30 s by common practice"));
+        Limit<TimeSpan> total = Limit.makerOr(s.maker(MakerLimits::getMaximumTotalCrankTime), CrankingFlood.LONGEST_TOTAL,
+            "common practice: 30 s in all");
+        TimeSpan toUse = CrankingFlood.toUse(FloodTime.of(s.record()));
+        return toUse.isLessThan(total.value()) ? Limit.of(toUse, "half the time to flood this muffler") : total;
     }
 
     private static TimeSpan longestSeries(Trial trial) {
