@@ -47,7 +47,7 @@ class BatteryFullTest {
     @Test
     void aChargingVoltageIsNoFullBattery() {
         CommissioningRecord record = Bench.flooded();
-        record.getStartingBattery().setRestedVoltage(Voltage.of(13.6, "V"));
+        record.getStartingBattery().setRestedVoltage(Voltage.of(13.3, "V"));
         assertThat(judge(BatteryFull.check(), record).fallsShort().verdict().sentence()).contains("surface charge");
     }
 

@@ -29,6 +29,7 @@ class BlocksAgreeTest {
     // common practice: within 0.1 V; 12.75 V and 12.35 V differ by 0.40 V
     @ParameterizedTest
     @CsvSource({ "12.75 V, 12.35 V, 0.40, FALLS_SHORT", "12.75 V, 12.65 V, 0.10, MEETS", "12.64 V, 12.75 V, 0.11, FALLS_SHORT",
+        "12.75 V, 12.649 V, 0.101, FALLS_SHORT",
         "12.7 V, 12700 mV, 0, MEETS" })
     void blocksRestAlike(String one, String other, double spread, Standing standing) {
         block(one);

@@ -25,7 +25,8 @@ class ChargerFollowsTemperatureTest {
     @CsvSource({ "14.85 V, 0 degC, MEETS", "14.86 V, 0 degC, FALLS_SHORT", "14.67 V, 10 degC, MEETS", "14.68 V, 10 degC, FALLS_SHORT",
         "14.40 V, 25 degC, MEETS", "14.40 V, 77 degF, MEETS", "14.41 V, 25 degC, FALLS_SHORT", "14.13 V, 40 degC, MEETS",
         "14.14 V, 40 degC, FALLS_SHORT",
-        "13.38 V, 25 degC, MEETS", "13.37 V, 25 degC, FALLS_SHORT", "15.21 V, -40 degC, MEETS" })
+        "13.38 V, 25 degC, MEETS", "13.37 V, 25 degC, FALLS_SHORT", "15.21 V, -40 degC, MEETS", "13.95 V, 60 degC, MEETS",
+        "13.96 V, 60 degC, FALLS_SHORT" })
     void fromFloatToAbsorption(String charger, String temperature, Standing standing) {
         battery.setChargerVoltage(Voltage.valueOf(charger));
         battery.setBatteryTemperature(Temperature.valueOf(temperature));

@@ -51,7 +51,7 @@ class ColdStartAboveFreezingTest {
 
     @Test
     void doesNotApplyInFrost() {
-        battery.setColdestStart(Temperature.of(-1, "degC"));
+        battery.setColdestStart(Temperature.of(-0.01, "degC"));
         judge(ColdStartAboveFreezing.check(), record).doesNotApply();
     }
 }

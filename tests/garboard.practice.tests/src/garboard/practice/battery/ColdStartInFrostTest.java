@@ -41,7 +41,7 @@ class ColdStartInFrostTest {
 
     @Test
     void fallsShortBeyondThePublishedFigures() {
-        battery.setColdestStart(Temperature.of(-40, "degC"));
+        battery.setColdestStart(Temperature.of(-29.5, "degC"));
         battery.setBlockCrankingRating(Current.of(5000, "A"));
         assertThat(judge(ColdStartInFrost.check(), record).fallsShort().verdict().sentence()).contains("-29 degC");
     }

@@ -56,6 +56,13 @@ class DeviceRatingFrom50VInAnyBoatTest {
     }
 
     @Test
+    void theStandardRatingsEndAt400A() {
+        output.setInsulation(InsulationRating.C125);
+        cable("3/0 AWG", Answer.NO, 1, "410 A"); // 33 CFR 183.425 Table 5: 410 A
+        judge(DeviceRatingFrom50VInAnyBoat.check(), record).meets().limit(410, "A", 1e-9);
+    }
+
+    @Test
     void belowTheStandardRatingsThePermittedCurrentCounts() {
         cable("18 AWG", Answer.YES, 25, "10 A"); // 33 CFR 183.425 Table 5: 20 A x 0.85 x 0.40 = 6.8 A
         judge(DeviceRatingFrom50VInAnyBoat.check(), record).fallsShort().limit(6.8, "A", 1e-9).afterRemedy().meets();

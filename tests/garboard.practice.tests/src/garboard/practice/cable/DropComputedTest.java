@@ -57,6 +57,12 @@ class DropComputedTest {
     }
 
     @Test
+    void theConstantOfE11StandsForItsTemperature() {
+        circuit(CableFunction.OTHER_DC, "12 V", "10 A", "10.5 ft", "12 AWG");
+        judge(DropComputed.check(), record).measured(0.346, "V", 0.0005); // ABYC E-11 (quoted): 10.75 x 10 A x 21 ft / 6530 CM = 0.346 V
+    }
+
+    @Test
     void hotCopperTakesMore() {
         CableRun run = circuit(CableFunction.CHARGING, "12 V", "30 A", "5 m", "10 AWG");
         run.setConductorTemperature(Temperature.of(50, "degC"));
