@@ -11,7 +11,6 @@ import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
 import garboard.practice.rawwater.RawWaterChecks;
-import garboard.practice.siphon.SiphonChecks;
 import garboard.practice.ventilation.VentilationChecks;
 
 /** US rules for small passenger vessels: 46 CFR subchapter T. */
@@ -38,7 +37,6 @@ public final class SmallPassengerVessels implements Practice {
             CableChecks.smallPassenger(),
             FuelChecks.smallPassenger(),
             RawWaterChecks.smallPassenger(),
-            SiphonChecks.smallPassenger(),
             ExhaustChecks.smallPassenger(),
             VentilationChecks.smallPassenger())
             .<Check<?>>flatMap(List::stream).toList();

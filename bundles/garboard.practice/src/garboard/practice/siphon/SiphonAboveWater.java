@@ -32,7 +32,7 @@ final class SiphonAboveWater {
     static Check<SiphonBreak> check() {
         return Check.check("SIPHON-ABOVE-WATER", SiphonBreak.class)
             .title("Siphon break never goes under water")
-            .why("Under water the vent lets in water in the place of air, and the siphon it should break runs on.")
+            .why("Under water the vent lets in water in place of air, and the siphon it should break runs on.")
             .basis(Sources.ABYC_P_1.othersSay("the standard as quoted names no height; 150 to 450 mm are used as margins"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("vent seat above the water at every design attitude")

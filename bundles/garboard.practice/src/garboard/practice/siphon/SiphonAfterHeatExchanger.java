@@ -25,6 +25,7 @@ final class SiphonAfterHeatExchanger {
             .gravity(Gravity.ADVICE)
             .limit("between the outlet of the heat exchanger and the injection")
             .applies(SiphonConditions.loopFitted())
+            .applies(SiphonConditions.heatExchangerFitted())
             .needs(SIPHON_BREAK__PLACE)
             .holds(SiphonAfterHeatExchanger::compare)
             .remedy("Move the loop into the line between heat exchanger and injection")

@@ -11,11 +11,6 @@ public final class SiphonChecks {
     private SiphonChecks() {
     }
 
-    /** 46 CFR subchapter T, small passenger vessels. */
-    public static List<Check<?>> smallPassenger() {
-        return List.of(SiphonVentDischargeHeight.check());
-    }
-
     /** Voluntary standards, as quoted. */
     public static List<Check<?>> standards() {
         return List.of(SiphonAboveWater.check(), SiphonHeightRolling.check(), SiphonOnPressureSide.check());
@@ -26,7 +21,7 @@ public final class SiphonChecks {
         return List.of(SiphonInjectionHeight.check(), SiphonInjectionHeightHeeled.check(), SiphonInjectionHeightAdvised.check(),
             SiphonLoopVented.check(), SiphonHeightUpright.check(), SiphonHeightDesign.check(), SiphonHeightHeeled.check(),
             SiphonNearCentreline.check(), SiphonAfterHeatExchanger.check(), SiphonAtHighestPoint.check(), SiphonVentHoseEnd.check(),
-            SiphonVentHoseEndHeight.check(), SiphonVentHoseFree.check(), SiphonBleedBore.check(), SiphonBleedInSight.check(), SiphonBore.check(),
-            SiphonNotAboveElectrics.check(), SiphonServiced.check(), SiphonValveTested.check());
+            SiphonVentHoseEndHeight.check(), SiphonVentDischargeHeight.check(), SiphonVentHoseFree.check(), SiphonBleedBore.check(),
+            SiphonBleedInSight.check(), SiphonBore.check(), SiphonNotAboveElectrics.check(), SiphonServiced.check(), SiphonValveTested.check());
     }
 }

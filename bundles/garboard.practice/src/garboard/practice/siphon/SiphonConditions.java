@@ -2,6 +2,7 @@
 package garboard.practice.siphon;
 
 import static garboard.checks.FeaturePath.path;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__COOLING;
 import static garboard.model.GarboardPackage.Literals.SIPHON_BREAK__KIND;
 import static garboard.model.GarboardPackage.Literals.SIPHON_BREAK__VENT_HOSE;
 
@@ -11,6 +12,8 @@ import org.eclipse.emf.ecore.EObject;
 
 import garboard.checks.Condition;
 import garboard.checks.Situation;
+import garboard.model.Cooling;
+import garboard.model.GeneratorSet;
 import garboard.model.SiphonBreak;
 import garboard.model.SiphonBreakKind;
 import garboard.model.VentHoseEnd;
@@ -38,6 +41,14 @@ final class SiphonConditions {
     static Condition<EObject> loopFitted() {
         return Condition.when("where a loop is fitted").known(path(SIPHON_BREAK__KIND))
             .test(s -> siphonBreak(s).getKind() != SiphonBreakKind.NONE, "no loop is fitted");
+    }
+
+    /** Sets cooled directly or by a keel cooler have no heat exchanger in the raw-water line. Where the cooling is not entered there may be one. */
+    static Condition<EObject> heatExchangerFitted() {
+        return Condition.when("sets with a heat exchanger").known().uses(path(GENERATOR_SET__COOLING)).test(s -> {
+            Cooling cooling = s.optional(s.record().getGeneratorSet(), GeneratorSet::getCooling).orElse(Cooling.NOT_ENTERED);
+            return cooling == Cooling.HEAT_EXCHANGER || cooling == Cooling.NOT_ENTERED;
+        }, "the set has no heat exchanger in its raw-water line");
     }
 
     static Condition<EObject> valved() {

@@ -5,6 +5,7 @@ import static garboard.model.GarboardPackage.Literals.SIPHON_BREAK__VENT_HOSE_EN
 
 import java.util.Optional;
 
+import garboard.checks.Basis;
 import garboard.checks.Check;
 import garboard.checks.Comparison;
 import garboard.checks.Gravity;
@@ -15,7 +16,6 @@ import garboard.model.SiphonBreak;
 import garboard.practice.Conditions;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
-import garboard.practice.Sources;
 import garboard.quantity.Length;
 
 /**
@@ -32,16 +32,16 @@ final class SiphonVentDischargeHeight {
     static Check<SiphonBreak> check() {
         return Check.check("SIPHON-VENT-DISCHARGE-HEIGHT", SiphonBreak.class)
             .title("Overboard end of the vent lies high enough to need no valve at the hull")
-            .why("A discharge lower than this has to have a means of closing at the hull against flooding, and a vent that is shut is no vent.")
-            .basis(Sources.cfr46("179.350(c)"))
-            .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("at least 150 mm (6 in) above the deepest load waterline; lower openings need a positive means of closing")
+            .why("Lower down the law wants a valve at the hull, and with that valve shut the vent lets in no air.")
+            .basis(Basis.derived("a vent that can be shut is no sure vent; 46 CFR 179.350(c) asks for a means of closing on lower openings"))
+            .gravity(Gravity.DANGER_TO_MACHINE)
+            .limit("at least 150 mm (6 in) above the deepest load waterline; lower openings need a valve at the hull by law")
             .applies(Conditions.smallPassengerVessel())
             .applies(SiphonConditions.breakFitted())
             .applies(SiphonConditions.ventedOverboard())
             .needs(SIPHON_BREAK__VENT_HOSE_END_HEIGHT)
             .holds(s -> Comparison.atLeast("the vent leaves the hull " + DesignAttitude.heightInWords(height(s)), height(s),
-                Limit.of(LEAST, "46 CFR 179.350(c)")))
+                Limit.of(LEAST, "line of 46 CFR 179.350(c)")))
             .remedy("Move the opening higher", s -> Optional.of(Remedy.of("Move the opening to " + Figures.both(LEAST)
                 + " above the deepest load waterline or higher").setting(s.subject(), SIPHON_BREAK__VENT_HOSE_END_HEIGHT, LEAST)))
             .build();

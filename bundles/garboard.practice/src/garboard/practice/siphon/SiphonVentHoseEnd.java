@@ -10,7 +10,7 @@ import garboard.checks.Situation;
 import garboard.model.SiphonBreak;
 import garboard.practice.Sources;
 
-/** A vent hose ends overboard or in the cockpit: in the bilge its end drowns in bilge water, and it takes in water in the place of air. */
+/** A vent hose ends overboard or in the cockpit: in the bilge its end drowns in bilge water, and it takes in water in place of air. */
 final class SiphonVentHoseEnd {
 
     private SiphonVentHoseEnd() {

@@ -11,6 +11,7 @@ import static garboard.model.GarboardPackage.Literals.VESSEL__SINKAGE;
 
 import java.util.Optional;
 
+import garboard.checks.Basis;
 import garboard.checks.Check;
 import garboard.checks.Comparison;
 import garboard.checks.Gravity;
@@ -27,7 +28,6 @@ import garboard.practice.Conditions;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
 import garboard.practice.Rounding;
-import garboard.practice.Sources;
 import garboard.quantity.Angle;
 import garboard.quantity.Length;
 
@@ -44,7 +44,7 @@ final class SiphonVentHoseEndHeight {
         return Check.check("SIPHON-VENT-HOSE-END-HEIGHT", SiphonBreak.class)
             .title("Overboard end of the vent hose stays out of the water")
             .why("Under water the end of the hose lets the sea into the top of the loop, where it should let in air.")
-            .basis(Sources.TRADE_PRESS_2021)
+            .basis(Basis.derived("a vent whose end is under water lets in water and no air"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("above the water at design heel or roll, reckoned at the side of the hull")
             .applies(SiphonConditions.breakFitted())

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 import garboard.checks.Standing;
 import garboard.model.CommissioningRecord;
+import garboard.model.Cooling;
 import garboard.model.SiphonBreakKind;
 import garboard.model.SiphonBreakPlace;
 
@@ -25,6 +26,13 @@ class SiphonAfterHeatExchangerTest {
         CommissioningRecord record = loop();
         siphonBreak(record).setPlace(place);
         judge(SiphonAfterHeatExchanger.check(), record).is(expected);
+    }
+
+    @Test
+    void doesNotApplyWithoutAHeatExchanger() {
+        CommissioningRecord record = loop();
+        record.getGeneratorSet().setCooling(Cooling.DIRECT_RAW_WATER);
+        judge(SiphonAfterHeatExchanger.check(), record).doesNotApply();
     }
 
     @Test
