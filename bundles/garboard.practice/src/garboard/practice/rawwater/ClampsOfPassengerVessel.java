@@ -28,6 +28,7 @@ final class ClampsOfPassengerVessel {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("2 corrosion-resistant clamps on each end, not held by a spring; one only on a suitable beaded or serrated pipe")
             .applies(Conditions.smallPassengerVessel())
+            .applies(RawWaterConditions.hose())
             .needs(WATER_HOSE_RUN__CLAMPS_PER_END)
             .holds(s -> {
                 int count = s.subject().getClampsPerEnd();

@@ -27,7 +27,7 @@ final class MetalsResistSeaWater {
         return Check.check("RAWWATER-METAL-CORROSION", RawWaterCircuit.class)
             .title("Hull fitting and seacock resist sea water")
             .why("Plain brass loses its zinc and breaks like chalk; iron rusts through from the inside.")
-            .basis(Sources.ISO_9093)
+            .basis(Sources.ISO_9093.othersSay("that steel and aluminium do in a hull of the same is common practice"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("corrosion-resistant; brass only when it resists dezincification; steel and aluminium only in a hull of the same")
             .needs(HULL_PICK_UP__MATERIAL, SEACOCK__MATERIAL, VESSEL__HULL_MATERIAL)

@@ -9,6 +9,9 @@ import static garboard.model.GarboardPackage.Literals.POINT__Z;
 import static garboard.model.GarboardPackage.Literals.SEACOCK__KIND;
 import static garboard.model.GarboardPackage.Literals.VESSEL__HULL_MATERIAL;
 import static garboard.model.GarboardPackage.Literals.VESSEL__SERVICE;
+import static garboard.model.GarboardPackage.Literals.WATER_HOSE_RUN__KIND;
+
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 
@@ -19,11 +22,15 @@ import garboard.model.HullPickUp;
 import garboard.model.Point;
 import garboard.model.StrainerPickUp;
 import garboard.model.ValveKind;
+import garboard.model.WaterHoseKind;
+import garboard.model.WaterHoseRun;
 import garboard.physics.rawwater.SeacockZone;
 import garboard.practice.Conditions;
 
 /** When checks of the raw-water circuit apply. */
 final class RawWaterConditions {
+
+    private static final Set<WaterHoseKind> RIGID = Set.of(WaterHoseKind.RIGID_METAL_PIPE, WaterHoseKind.RIGID_PLASTIC_PIPE);
 
     private RawWaterConditions() {
     }
@@ -46,6 +53,12 @@ final class RawWaterConditions {
             .uses(path(VESSEL__SERVICE), path(HULL_PICK_UP__POSITION, POINT__Z))
             .test(s -> !Conditions.carriesPassengers(s) || s.optional(s.subject().getPosition(), Point::getZ)
                 .filter(SeacockZone::below46Cfr179Line).isEmpty(), "46 CFR 179.350 asks for a valve here, as law");
+    }
+
+    /** Pipe is not clamped. Where the kind is not entered it may be a hose. */
+    static Condition<WaterHoseRun> hose() {
+        return Condition.<WaterHoseRun>when("hoses").known().uses(path(WATER_HOSE_RUN__KIND))
+            .test(s -> !RIGID.contains(s.subject().getKind()), "this run is a rigid pipe");
     }
 
     /** A scoop that takes the water in with the speed of the boat. */

@@ -19,7 +19,7 @@ final class SeacockWorksFreely {
     static Check<Seacock> check() {
         return Check.check("RAWWATER-SEACOCK-WORKS", Seacock.class)
             .title("Seacock turns freely through all its travel")
-            .why("A seized seacock is none: it cannot be shut when it has to be.")
+            .why("A seized seacock cannot be shut when it has to be.")
             .basis(Basis.commonPractice())
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("turned open and shut by hand")

@@ -30,6 +30,7 @@ final class SuctionHoseClamps {
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("at least 2 clamps on each end")
             .applies(Conditions.unlessLawForPassengers("182.410(d)"))
+            .applies(RawWaterConditions.hose())
             .needs(WATER_HOSE_RUN__CLAMPS_PER_END)
             .holds(s -> Comparison.holds("each end has " + Clamps.inWords(s.subject().getClampsPerEnd()),
                 s.subject().getClampsPerEnd() >= Clamps.WANTED))

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 
 import garboard.model.CommissioningRecord;
 import garboard.model.VesselService;
+import garboard.model.WaterHoseKind;
 import garboard.model.WaterHoseRun;
 import garboard.model.WaterSection;
 import garboard.practice.testing.Installation;
@@ -40,6 +41,12 @@ class ClampsOfPassengerVesselTest {
         // 46 CFR 182.410(d): one clamp only on a suitable beaded or serrated pipe
         assertThat(clamps(1).fallsShort().verdict().sentence()).contains("beaded or serrated");
         clamps(1).afterRemedy().meets();
+    }
+
+    @Test
+    void doesNotApplyToPipe() {
+        hose.setKind(WaterHoseKind.RIGID_METAL_PIPE);
+        clamps(0).doesNotApply();
     }
 
     @Test

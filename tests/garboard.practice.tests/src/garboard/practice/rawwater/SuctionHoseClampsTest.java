@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 import garboard.model.CommissioningRecord;
+import garboard.model.WaterHoseKind;
 import garboard.model.WaterHoseRun;
 import garboard.model.WaterSection;
 import garboard.practice.testing.Installation;
@@ -34,6 +35,12 @@ class SuctionHoseClampsTest {
     void hosesBehindThePumpAreNotItsMatter() {
         hose.setSection(WaterSection.ENGINE_TO_INJECTION);
         assertThat(Judged.all(SuctionHoseClamps.check(), record)).isEmpty();
+    }
+
+    @Test
+    void doesNotApplyToPipe() {
+        hose.setKind(WaterHoseKind.RIGID_METAL_PIPE);
+        judge(SuctionHoseClamps.check(), record).doesNotApply();
     }
 
     @Test
