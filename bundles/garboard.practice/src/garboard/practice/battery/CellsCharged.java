@@ -28,9 +28,10 @@ final class CellsCharged {
 
     static Check<BatteryBlock> check() {
         return Check.check("BATTERY-CELL-GRAVITY", BatteryBlock.class)
-            .title("Weakest cell's acid tells three quarters of the charge")
+            .title("Weakest cell holds at least three quarters of its charge")
             .why("The voltage of a block hides one weak cell among five good ones; the hydrometer does not.")
-            .basis(Basis.derived("75 % of charge at 12.4 V, E = n (SG + 0.84) V, hydrometer read at 26.7 degC (80 degF)")
+            .basis(Basis.derived("75 % of charge at 12.4 V, E = n (SG + 0.84) V, a textbook relation from memory; "
+                + "hydrometer read at 26.7 degC (80 degF)")
                 .othersSay("full at 1.265 or 1.280, by the maker's filling"))
             .gravity(Gravity.DEFECT)
             .limit("at least 1.227 after correction to 26.7 degC (80 degF): 0.004 for each 10 degF")

@@ -43,14 +43,15 @@ final class Endurance {
         return Check.check("FUEL-ENDURANCE", FuelSupply.class)
             .title("Tank lasts for the planned running time")
             .why("A tank that is run empty draws air and sludge, and the set has to be bled at sea.")
-            .basis(Basis.derived("burn from load and specific consumption; the reserve of 20 % is common practice"))
+            .basis(Basis.derived("burn from load and specific consumption, a typical one from memory where the set's is not entered; "
+                + "the reserve of 20 % is common practice"))
             .gravity(Gravity.ADVICE)
             .limit("planned running time and 20 % over it")
             .needs(FUEL_TANK__CAPACITY, FUEL_SUPPLY__PLANNED_RUN_TIME, FUEL_SUPPLY__PLANNED_LOAD_POWER,
                 GENERATOR_SET__ALTERNATOR_EFFICIENCY, GENERATOR_SET__FUEL)
             .uses(FUEL_TANK__USABLE_FRACTION, GENERATOR_SET__SPECIFIC_FUEL_CONSUMPTION, GENERATOR_SET__ASPIRATION)
             .holds(s -> Comparison.atLeast("the tank lasts " + Figures.metric(lasts(s)) + " at " + Figures.both(burn(s))
-                + (s.set().getSpecificFuelConsumption() == null ? ", by typical consumption" : ""), lasts(s),
+                + (s.set().getSpecificFuelConsumption() == null ? ", by typical consumption from memory" : ""), lasts(s),
                 Limit.of(TimeSpan.of(planned(s).si() * (1 + FuelEndurance.USUAL_RESERVE.si())), "planned time and 20 %")))
             .remedy("A larger tank or a day tank", s -> {
                 var shares = FuelEndurance.Shares.usual().withUsable(usable(s));

@@ -23,7 +23,8 @@ final class HoseOfTheBestClass {
         return Check.check("FUEL-HOSE-A1", FuelLineRun.class)
             .title("All fuel hose is of type A1")
             .why("With one class of hose aboard nobody can fit the wrong one, and fire finds no weak place.")
-            .basis(Sources.GERR)
+            .basis(Sources.GERR.othersSay("33 CFR 183.558 grades the hoses of gasoline boats by their place; "
+                + "for diesel ABYC H-33 is cited from memory"))
             .gravity(Gravity.ADVICE)
             .limit("A1 or A1-15 everywhere, vent and fill too; rated injection hose at the rail")
             .applies(FuelConditions.hose())

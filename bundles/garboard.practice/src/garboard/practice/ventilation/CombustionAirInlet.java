@@ -44,7 +44,8 @@ final class CombustionAirInlet {
         return Check.check("VENT-COMBUSTION-AIR", Ventilation.class)
             .title("Air inlet is wide enough for what the set breathes")
             .why("A set without air smokes, soots its exhaust and draws from the cabin.")
-            .basis(Basis.derived("air of combustion through an opening with K 2.5 at 63 Pa")
+            .basis(Basis.derived("air of combustion, by typical figures from memory where the set's are not entered, "
+                + "through an opening with K 2.5 at 63 Pa")
                 .othersSay("170 m3/h for 40 hp: Marine Diesel Basics 1; 2.5 ft3/min for each hp: trade practice"))
             .gravity(Gravity.DEFECT)
             .limit("area through which the air of combustion comes with 63 Pa (0.25 inH2O), or with the maker's depression")

@@ -43,7 +43,8 @@ final class FanCarriesTheHeat {
         return Check.check("VENT-HEAT-FLOW", Ventilation.class)
             .title("Fan carries the set's heat away")
             .why("Heat that is not carried away warms the compartment until walls and deck lose as much: far too hot.")
-            .basis(Basis.derived("heat balance of the compartment; the rise is that of Marine Diesel Basics 1 or the maker's"))
+            .basis(Basis.derived("heat balance of the compartment, with typical figures from memory where the set's are not entered; "
+                + "the rise is that of Marine Diesel Basics 1 or the maker's"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("flow that carries the heat to the compartment with a rise of 16 K (30 degF) or the maker's rise")
             .applies(VentilationConditions.fanDriven())
@@ -55,7 +56,7 @@ final class FanCarriesTheHeat {
             .needsWhen(FanCarriesTheHeat::isReckoned, path(GENERATOR_SET__FUEL))
             .needs(VENTILATION__FAN_FLOW)
             .holds(s -> Comparison.atLeast("the fan moves " + Figures.in(s.subject().getFanFlow(), "m3/min", "ft3/min") + "; "
-                + Figures.both(heat(s)) + " are given to the compartment" + (isReckoned(s) ? ", reckoned from typical figures" : ""),
+                + Figures.both(heat(s)) + " are given to the compartment" + (isReckoned(s) ? ", reckoned from typical figures from memory" : ""),
                 s.subject().getFanFlow(),
                 Limit.of(least(s), "heat balance at a rise of " + Figures.metric(CompartmentRise.limit(s).value()))))
             .remedy("Fit a larger fan", s -> {
