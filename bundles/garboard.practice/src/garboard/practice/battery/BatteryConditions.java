@@ -33,7 +33,7 @@ final class BatteryConditions {
     static Condition<EObject> leadAcid() {
         return Condition.when("lead-acid batteries: flooded, AGM, gel").known(path(STARTING_BATTERY__CHEMISTRY)).test(
             s -> battery(s).getChemistry() != BatteryChemistry.LITHIUM_IRON_PHOSPHATE,
-            "the battery is no lead-acid one; its maker and its management system set the figures");
+            "the battery is not a lead-acid one; its maker and its management system set the figures");
     }
 
     /** Only cells with free electrolyte can be measured with a hydrometer. */

@@ -38,7 +38,7 @@ final class CableConditions {
     /** Conductors of the starting circuit. */
     static Condition<CableRun> crankingCable() {
         return Condition.<CableRun>when("cranking cables").known(path(CABLE_RUN__FUNCTION))
-            .test(s -> CableRuns.isCranking(s.subject()), "no cranking cable");
+            .test(s -> CableRuns.isCranking(s.subject()), "this is not a cranking cable");
     }
 
     /** Reads the length where it is entered. */

@@ -41,7 +41,7 @@ final class CommonNegative {
             .limit("a link as large as the largest cranking cable aboard; the record knows those of the set only")
             .applies(Conditions.boatWithGasolineEngine())
             .applies(Condition.when("boats with more than one gasoline engine").known(path(VESSEL__GASOLINE_ENGINES))
-                .test(s -> s.vessel().getGasolineEngines() > 1, "there are no two gasoline engines to join"))
+                .test(s -> s.vessel().getGasolineEngines() > 1, "there are not two gasoline engines to join"))
             .applies(CrankingCircuit.readableSizes())
             .needsWhen(s -> run(s).isPresent(), links().then(CABLE_RUN__CONDUCTOR_SIZE))
             .needsWhen(s -> run(s).isEmpty(), path(MOUNTING__COMMON_NEGATIVE_LINK))
@@ -77,7 +77,7 @@ final class CommonNegative {
         return CableRuns.size(entered(s)).map(link -> Comparison.atLeast("the link is " + link + ", the largest cranking cable "
             + "of the set " + needed,
             link.area(), Limit.of(needed.area(), "33 CFR 183.415: any one starting current")))
-            .orElseGet(() -> Comparison.holds("\"" + entered(s) + "\" is no conductor size of a link", false));
+            .orElseGet(() -> Comparison.holds("\"" + entered(s) + "\" is not the conductor size of a link", false));
     }
 
     private static Optional<Remedy> remedy(Situation<StartingBattery> s) {

@@ -24,7 +24,7 @@ final class ConductorSizeReadable {
             .limit("as printed on the jacket: 10 AWG, 2/0 AWG, 70 mm2, 350 kcmil")
             .needs(CABLE_RUN__CONDUCTOR_SIZE)
             .holds(s -> CableRuns.hasReadableSize(s.subject()) ? Comparison.holds("the conductor is " + CableRuns.size(s.subject()), true)
-                : Comparison.holds("\"" + s.subject().getConductorSize() + "\" is no conductor size", false))
+                : Comparison.holds("\"" + s.subject().getConductorSize() + "\" is not a conductor size", false))
             .remedy("Read the size off the jacket and enter it with AWG, mm2 or kcmil")
             .build();
     }

@@ -31,7 +31,7 @@ final class CrankingDrop {
         Voltage starter = battery.getCrankingVoltageAtStarter();
         String readings = Figures.both(posts) + " at the posts and " + Figures.both(starter) + " at the starter";
         if (starter.isMoreThan(posts)) {
-            return Comparison.holds(readings + " cannot be: measure both while it cranks", false);
+            return Comparison.holds(readings + " cannot both be right: read them while it cranks", false);
         }
         Voltage drop = Voltage.of(posts.si() - starter.si());
         double halfWidthV = Math.hypot(posts.accuracySi().orElse(0), starter.accuracySi().orElse(0));

@@ -26,7 +26,7 @@ final class StrandedByLaw {
             .applies(Conditions.boatWithGasolineEngine())
             .needs(CABLE_RUN__MULTI_STRAND_COPPER)
             .holds(s -> Answers.demanded(s.subject().getMultiStrandCopper(), "the conductor is stranded copper", "the conductor is "
-                + "no stranded copper"))
+                + "not stranded copper"))
             .remedy("Replace the conductor by one of stranded copper, tinned for preference")
             .build();
     }

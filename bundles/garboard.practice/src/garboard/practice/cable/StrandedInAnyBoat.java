@@ -27,7 +27,7 @@ final class StrandedInAnyBoat {
             .applies(Conditions.asked(CABLE_RUN__MULTI_STRAND_COPPER))
             .needs(CABLE_RUN__MULTI_STRAND_COPPER)
             .holds(s -> Answers.yes(s.subject().getMultiStrandCopper(), "the conductor is stranded copper", "the conductor is "
-                + "no stranded copper"))
+                + "not stranded copper"))
             .remedy("Replace the conductor by one of stranded copper, tinned for preference")
             .build();
     }

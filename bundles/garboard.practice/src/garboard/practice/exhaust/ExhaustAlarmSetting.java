@@ -30,10 +30,10 @@ final class ExhaustAlarmSetting {
             .why("A sensor strapped to the hose reads far less than the gas inside; set high, it speaks when the hose is gone.")
             .basis(Sources.TRADE_PRESS)
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("at most 74 °C (165 °F) for a sensor on the outside")
+            .limit("at most 74 degC (165 degF) for a sensor on the outside")
             .applies(ExhaustConditions.temperatureAlarmFitted())
             .needs(EXHAUST_RUN__TEMPERATURE_ALARM_SETTING)
-            .holds(s -> Comparison.atMost("the alarm is set to " + Figures.both(setting(s)), setting(s), Limit.of(HIGHEST, "trade press: 165 °F")))
+            .holds(s -> Comparison.atMost("the alarm is set to " + Figures.both(setting(s)), setting(s), Limit.of(HIGHEST, "trade press: 165 degF")))
             .remedy("Fit a sensor with a lower setting", s -> Optional.of(Remedy.of("Fit or set a sensor that speaks at " + Figures.both(HIGHEST))
                 .setting(s.subject(), EXHAUST_RUN__TEMPERATURE_ALARM_SETTING, HIGHEST)))
             .build();

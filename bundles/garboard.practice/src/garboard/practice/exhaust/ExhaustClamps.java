@@ -32,11 +32,15 @@ final class ExhaustClamps {
             .limit("at least two clamps on each end that do not overlap")
             .applies(ExhaustConditions.hose())
             .needs(EXHAUST_SECTION_RUN__SECTION, EXHAUST_SECTION_RUN__CLAMPS_PER_END)
-            .holds(s -> Comparison.holds(Sections.inWords(s.subject()) + " has " + s.subject().getClampsPerEnd() + " of two clamps on each end",
+            .holds(s -> Comparison.holds(Sections.inWords(s.subject()) + " has " + inWords(s.subject().getClampsPerEnd()) + " on each end",
                 s.subject().getClampsPerEnd() >= LEAST))
             .remedy("Add clamps; lengthen the spigot where two do not fit side by side", s -> Optional.of(Remedy.of(
                 "Put two clamps side by side on each end; lengthen the spigot where they do not fit")
                 .setting(s.subject(), EXHAUST_SECTION_RUN__CLAMPS_PER_END, LEAST)))
             .build();
+    }
+
+    private static String inWords(int clamps) {
+        return clamps == 1 ? "one clamp" : clamps + " clamps";
     }
 }

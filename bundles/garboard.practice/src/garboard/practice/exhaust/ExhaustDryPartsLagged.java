@@ -19,7 +19,7 @@ final class ExhaustDryPartsLagged {
     static Check<ExhaustRun> check() {
         return Check.check("EXHAUST-DRY-PARTS-LAGGED", ExhaustRun.class)
             .title("Exhaust before the injection is jacketed or lagged")
-            .why("Bare metal at gas temperature burns who touches it and sets fire to what lies near.")
+            .why("Bare metal at gas temperature burns whoever touches it and sets fire to what lies near.")
             .basis(Sources.cfr46("182.425(b)(3)"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("water jacket or lagging from the manifold to the injection")

@@ -22,7 +22,7 @@ final class ExhaustHoseAge {
     static Check<ExhaustSectionRun> check() {
         return Check.check("EXHAUST-HOSE-AGE", ExhaustSectionRun.class)
             .among(Sections.among(Sections.WET), path(EXHAUST_SECTION_RUN__SECTION))
-            .title("Exhaust hose is not overaged")
+            .title("Exhaust hose is not too old")
             .why("Old hose delaminates inside, where it chokes the gas before anything shows outside.")
             .basis(Basis.commonPractice().othersSay("5 to 8 years"))
             .gravity(Gravity.ADVICE)

@@ -30,11 +30,11 @@ final class ExhaustHoseTemperature {
             .why("Hotter than this the hose hardens from the inside, cracks, and lets gas and water out.")
             .basis(Basis.commonPractice())
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("at most 121 °C (250 °F) in the hose")
+            .limit("at most 121 degC (250 degF) in the hose")
             .applies(ExhaustConditions.hose())
             .needs(EXHAUST_SECTION_RUN__SECTION, EXHAUST_SECTION_RUN__GAS_TEMPERATURE)
             .holds(s -> Comparison.atMost("gas and water in " + Sections.inWords(s.subject()) + " have " + Figures.both(gas(s)), gas(s),
-                Limit.of(HOTTEST, "common practice: 250 °F")))
+                Limit.of(HOTTEST, "common practice: 250 degF")))
             .remedy("Find out why so little water reaches the hose: flow, spray, split of the water; then look at the hose for burns")
             .build();
     }

@@ -28,11 +28,11 @@ final class ExhaustHotSurfaceByLaw {
             .why("In a seaway people hold on to what is nearest, and burn themselves.")
             .basis(Sources.cfr46("177.970"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("insulated or guarded where hotter than 65.5 °C (150 °F)")
+            .limit("insulated or guarded where hotter than 65.5 degC (150 degF)")
             .applies(Conditions.smallPassengerVessel())
             .needs(EXHAUST_RUN__DRY_PARTS_LAGGED)
             .needsWhen(HotSurface::bare, path(EXHAUST_RUN__DRY_PART_SURFACE_TEMPERATURE))
-            .holds(s -> HotSurface.compare(s, Limit.of(HOTTEST_BARE, "46 CFR 177.970: 150 °F")))
+            .holds(s -> HotSurface.compare(s, Limit.of(HOTTEST_BARE, "46 CFR 177.970: 150 degF")))
             .remedy("Lag or guard the hot parts")
             .build();
     }

@@ -19,7 +19,7 @@ final class AntiSiphonForDiesel {
     static Check<FuelSupply> check() {
         return Check.check("FUEL-ANTI-SIPHON-DIESEL", FuelSupply.class)
             .title("Diesel tank cannot siphon out either")
-            .why("A tank of diesel in the bilge is no explosion, but it is pollution, a fire load and a set that has run dry.")
+            .why("A tank of diesel in the bilge pollutes the water, feeds a fire and leaves the set dry.")
             .basis(Sources.yardstick("33 CFR 183.568"))
             .gravity(Gravity.ADVICE)
             .limit("line above the top of the tank, anti-siphon valve, stop valve, or a shut-off reached from outside")

@@ -19,7 +19,7 @@ final class BlowerInterlockOfPassengerVessel {
     static Check<Ventilation> check() {
         return Check.check("VENT-BLOWER-INTERLOCK-182-460", Ventilation.class)
             .title("Blower is interlocked with the start (small passenger vessels)")
-            .why("Who is in a hurry starts without blowing.")
+            .why("Whoever is in a hurry starts without blowing.")
             .basis(Sources.cfr46FromMemory("182.460(e)").othersSay("46 CFR 72.15-10(d), whose text was read, has the same"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("the set cannot be started unless the blower has been switched on")

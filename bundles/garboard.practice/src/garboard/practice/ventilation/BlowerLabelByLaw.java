@@ -18,7 +18,7 @@ final class BlowerLabelByLaw {
 
     static Check<Ventilation> check() {
         return Check.check("VENT-BLOWER-LABEL-183-610", Ventilation.class)
-            .title("Label at each start switch tells to run the blower")
+            .title("Label at each start switch says to run the blower first")
             .why("Whoever does not know starts the set into the vapour.")
             .basis(Sources.cfr33("183.610(f)"))
             .gravity(Gravity.DANGER_TO_PEOPLE)

@@ -4,6 +4,7 @@ package garboard.practice.exhaust;
 import static garboard.practice.exhaust.ExhaustFixture.add;
 import static garboard.practice.exhaust.ExhaustFixture.exhaust;
 import static garboard.practice.testing.Judged.judge;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,6 +33,13 @@ class ExhaustClampsTest {
             "METAL_PIPE, 0, DOES_NOT_APPLY", "FIBRE_REINFORCED_TUBE, 0, DOES_NOT_APPLY" })
     void asksForTwo(ExhaustHoseStandard standard, int clamps, Standing expected) {
         judge(ExhaustClamps.check(), clamped(standard, clamps)).is(expected);
+    }
+
+    @Test
+    void saysHowManyThereAre() {
+        assertThat(judge(ExhaustClamps.check(), clamped(ExhaustHoseStandard.SAE_J2006, 3)).meets().verdict().sentence())
+            .isEqualTo("the run from injection to muffler has 3 clamps on each end");
+        assertThat(judge(ExhaustClamps.check(), clamped(ExhaustHoseStandard.SAE_J2006, 1)).verdict().sentence()).contains("has one clamp on");
     }
 
     @Test
