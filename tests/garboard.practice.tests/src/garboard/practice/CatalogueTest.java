@@ -96,7 +96,8 @@ class CatalogueTest {
                 case STANDARD, HANDBOOK, TRADE_PRESS -> assertThat(registered).as(check.id()).contains(basis);
                 case COMMON_PRACTICE -> assertThat(basis.citation()).as(check.id()).startsWith("common practice");
                 case DERIVED -> assertThat(basis.status()).as(check.id()).isEqualTo(Basis.Status.DERIVED);
-                case REGULATION -> assertThat(basis.status()).as(check.id()).isIn(Basis.Status.RETRIEVED, Basis.Status.QUOTED, Basis.Status.FROM_MEMORY);
+                case REGULATION -> assertThat(basis.status()).as(check.id())
+                    .isIn(Basis.Status.RETRIEVED, Basis.Status.QUOTED, Basis.Status.FROM_MEMORY);
             }
         });
     }
