@@ -19,6 +19,7 @@ class CrankingRatingComparableTest {
     private final StartingBattery battery = record.getStartingBattery();
     private final MakerLimits maker = record.getGeneratorSet().getMakerLimits();
 
+    // SAE J537, EN 50342-1 and IEC 60095-1, as quoted
     @ParameterizedTest
     @EnumSource(names = "NOT_ENTERED", mode = EnumSource.Mode.EXCLUDE)
     void sameTestAsTheMakers(CrankingRatingDefinition asked) {

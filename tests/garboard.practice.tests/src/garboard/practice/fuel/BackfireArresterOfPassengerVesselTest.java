@@ -24,6 +24,7 @@ class BackfireArresterOfPassengerVesselTest {
         record.getGeneratorSet().setFuel(FuelKind.GASOLINE);
     }
 
+    // 46 CFR 58.10-5
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSupply.setBackfireFlameArrester(Answer.YES);

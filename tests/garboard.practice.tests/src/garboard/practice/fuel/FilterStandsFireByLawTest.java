@@ -23,6 +23,7 @@ class FilterStandsFireByLawTest {
         record.getVessel().setGasolineEngineAboard(Answer.YES);
     }
 
+    // 33 CFR 183.534
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSeparator.setFireTested(Answer.YES);

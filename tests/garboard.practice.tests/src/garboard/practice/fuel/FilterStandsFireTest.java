@@ -23,6 +23,7 @@ class FilterStandsFireTest {
         record.getVessel().setGasolineEngineAboard(Answer.NO);
     }
 
+    // ISO 16147:2020, 5.1.4 (extract)
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSeparator.setFireTested(Answer.YES);

@@ -15,6 +15,7 @@ class OwnPickUpTest {
     private final CommissioningRecord record = Installation.empty();
     private final FuelSupply fuelSupply = record.getFuelSupply();
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSupply.setOwnPickUp(Answer.YES);

@@ -23,6 +23,7 @@ class PumpCloseToEngineByLawTest {
         record.getVessel().setGasolineEngineAboard(Answer.YES);
     }
 
+    // 33 CFR 183.566, from memory
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSupply.setPumpWithinReachOfEngine(Answer.YES);

@@ -24,6 +24,7 @@ class PumpStopsWithEngineByLawTest {
         record.getFuelSupply().setElectricPump(Answer.YES);
     }
 
+    // 33 CFR 183.524
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSupply.setPumpStopsWithEngine(Answer.YES);

@@ -15,6 +15,7 @@ class ReturnCannotDeadHeadTest {
     private final CommissioningRecord record = Installation.empty();
     private final FuelSupply fuelSupply = record.getFuelSupply();
 
+    // Gerr, Boat Mechanical Systems Handbook (2009)
     @Test
     void meetsWhenTheAnswerIsNo() {
         fuelSupply.setReturnCanDeadHead(Answer.NO);

@@ -15,6 +15,7 @@ class SeparatorFixedTest {
     private final CommissioningRecord record = Installation.empty();
     private final FuelSeparator fuelSeparator = record.getFuelSupply().getSeparator();
 
+    // Gerr, Boat Mechanical Systems Handbook (2009)
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSeparator.setFixedToStructure(Answer.YES);

@@ -15,6 +15,7 @@ class SeparatorNotHighestTest {
     private final CommissioningRecord record = Installation.empty();
     private final FuelSeparator fuelSeparator = record.getFuelSupply().getSeparator();
 
+    // Gerr, Boat Mechanical Systems Handbook (2009)
     @Test
     void meetsWhenTheAnswerIsNo() {
         fuelSeparator.setHighestPointOfLine(Answer.NO);

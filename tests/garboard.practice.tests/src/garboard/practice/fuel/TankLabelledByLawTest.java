@@ -23,6 +23,7 @@ class TankLabelledByLawTest {
         record.getVessel().setGasolineEngineAboard(Answer.YES);
     }
 
+    // 33 CFR 183.514
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelTank.setLabelled(Answer.YES);

@@ -23,6 +23,7 @@ class TankOpeningsAtTopByLawTest {
         record.getVessel().setGasolineEngineAboard(Answer.YES);
     }
 
+    // 33 CFR 183.518
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelTank.setOpeningsAtTop(Answer.YES);

@@ -23,6 +23,7 @@ class VentFlameArresterByLawTest {
         record.getVessel().setGasolineEngineAboard(Answer.YES);
     }
 
+    // 33 CFR 183.520
     @Test
     void meetsWhenTheAnswerIsYes() {
         fuelSupply.setVentFlameArrester(Answer.YES);

@@ -15,6 +15,7 @@ class NoDischargeAheadOfIntakeTest {
     private final CommissioningRecord record = Installation.empty();
     private final RawWaterCircuit rawWaterCircuit = record.getRawWater();
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsNo() {
         rawWaterCircuit.setDischargeAheadOfIntake(Answer.NO);

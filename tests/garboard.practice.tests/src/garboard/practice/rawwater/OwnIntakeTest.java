@@ -15,6 +15,7 @@ class OwnIntakeTest {
     private final CommissioningRecord record = Installation.empty();
     private final RawWaterCircuit rawWaterCircuit = record.getRawWater();
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         rawWaterCircuit.setOwnIntake(Answer.YES);

@@ -22,6 +22,7 @@ class SeacockFullBoreTest {
         seacock.setKind(ValveKind.FLANGED_SEACOCK);
     }
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         seacock.setFullBore(Answer.YES);

@@ -22,6 +22,7 @@ class SeacockLeverShowsStateTest {
         seacock.setKind(ValveKind.FLANGED_SEACOCK);
     }
 
+    // ABYC H-27, as quoted
     @Test
     void meetsWhenTheAnswerIsYes() {
         seacock.setLeverShowsState(Answer.YES);

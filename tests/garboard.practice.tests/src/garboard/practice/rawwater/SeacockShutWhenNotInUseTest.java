@@ -22,6 +22,7 @@ class SeacockShutWhenNotInUseTest {
         record.getVessel().setHullKind(HullKind.SAILING_MONOHULL);
     }
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         rawWaterCircuit.setShutWhenNotInUse(Answer.YES);

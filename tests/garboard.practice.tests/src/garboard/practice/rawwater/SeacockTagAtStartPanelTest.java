@@ -22,6 +22,7 @@ class SeacockTagAtStartPanelTest {
         record.getVessel().setHullKind(HullKind.SAILING_MONOHULL);
     }
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         rawWaterCircuit.setSeacockTagAtStartPanel(Answer.YES);

@@ -22,6 +22,7 @@ class SeacockWorksFreelyTest {
         seacock.setKind(ValveKind.FLANGED_SEACOCK);
     }
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         seacock.setWorksFreely(Answer.YES);

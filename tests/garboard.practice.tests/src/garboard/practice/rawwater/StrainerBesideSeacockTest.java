@@ -15,6 +15,7 @@ class StrainerBesideSeacockTest {
     private final CommissioningRecord record = Installation.empty();
     private final WaterStrainer waterStrainer = record.getRawWater().getStrainer();
 
+    // Gerr, Boat Mechanical Systems Handbook (2009), ch. 17
     @Test
     void meetsWhenTheAnswerIsYes() {
         waterStrainer.setBesideSeacock(Answer.YES);

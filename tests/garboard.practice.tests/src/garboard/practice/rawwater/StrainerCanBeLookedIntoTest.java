@@ -15,6 +15,7 @@ class StrainerCanBeLookedIntoTest {
     private final CommissioningRecord record = Installation.empty();
     private final WaterStrainer waterStrainer = record.getRawWater().getStrainer();
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         waterStrainer.setSeeThroughOrOpenable(Answer.YES);

@@ -24,6 +24,7 @@ class BlowerInterlockOfPassengerVesselTest {
         record.getGeneratorSet().setFuel(FuelKind.GASOLINE);
     }
 
+    // 46 CFR 182.460(e), from memory
     @Test
     void meetsWhenTheAnswerIsYes() {
         ventilation.setBlowerInterlocked(Answer.YES);

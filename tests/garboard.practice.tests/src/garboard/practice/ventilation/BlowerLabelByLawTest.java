@@ -27,6 +27,7 @@ class BlowerLabelByLawTest {
         ventilation.setOpenAreaToAtmosphere(Area.of(0));
     }
 
+    // 33 CFR 183.610(f)
     @Test
     void meetsWhenTheAnswerIsYes() {
         ventilation.setBlowerLabelAtEachStart(Answer.YES);

@@ -15,6 +15,7 @@ class DuctsLowAndHighTest {
     private final CommissioningRecord record = Installation.empty();
     private final Ventilation ventilation = record.getVentilation();
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         ventilation.setDuctsLowAndHigh(Answer.YES);

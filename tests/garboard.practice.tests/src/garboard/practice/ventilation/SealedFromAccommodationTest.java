@@ -22,6 +22,7 @@ class SealedFromAccommodationTest {
         record.getGeneratorSet().setFuel(FuelKind.GASOLINE);
     }
 
+    // ISO 11105:2020 (extract)
     @Test
     void meetsWhenTheAnswerIsYes() {
         ventilation.setSealedFromAccommodation(Answer.YES);

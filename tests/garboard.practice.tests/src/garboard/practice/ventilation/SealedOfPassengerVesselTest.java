@@ -22,6 +22,7 @@ class SealedOfPassengerVesselTest {
         record.getVessel().setService(VesselService.SMALL_PASSENGER);
     }
 
+    // 46 CFR 177.405(c)
     @Test
     void meetsWhenTheAnswerIsYes() {
         ventilation.setSealedFromAccommodation(Answer.YES);

@@ -15,6 +15,7 @@ class SupplyClearOfExhaustOutletTest {
     private final CommissioningRecord record = Installation.empty();
     private final Ventilation ventilation = record.getVentilation();
 
+    // common practice
     @Test
     void meetsWhenTheAnswerIsYes() {
         ventilation.setClearOfExhaustOutlet(Answer.YES);

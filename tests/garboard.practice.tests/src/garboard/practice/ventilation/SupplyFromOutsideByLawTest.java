@@ -26,6 +26,7 @@ class SupplyFromOutsideByLawTest {
         ventilation.setOpenAreaToAtmosphere(Area.of(0));
     }
 
+    // 33 CFR 183.620(b)
     @Test
     void meetsWhenTheAnswerIsYes() {
         ventilation.setSupplyFromOutside(Answer.YES);
