@@ -35,7 +35,8 @@ final class CommonNegative {
     static Check<StartingBattery> check() {
         return Check.check("CABLE-COMMON-NEGATIVE-33CFR", StartingBattery.class)
             .title("Negatives of several gasoline engines are joined")
-            .why("When a ground cable fails, the starter of one engine draws its current through fuel lines and gauge wires of the other.")
+            .why("When a ground cable fails, the starter of one engine draws its current through whatever else joins the "
+                + "two: fuel pipes, gauge wiring.")
             .basis(Sources.cfr33("183.415"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("a link as large as the largest cranking cable aboard; the record knows those of the set only")

@@ -22,7 +22,7 @@ final class ExhaustOutletClearOfOpenings {
             .why("Gas that rises along the hull comes in again through the nearest port or intake, with its carbon monoxide.")
             .basis(Basis.commonPractice().othersSay("no published distance was found; ABYC P-1 as quoted gives none"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("not below or ahead of opening ports, hatches or air intakes")
+            .limit("no port that opens, no hatch and no air intake above it or abaft of it")
             .applies(Conditions.asked(EXHAUST_OUTLET__NEAR_OPENINGS))
             .needs(EXHAUST_OUTLET__NEAR_OPENINGS)
             .holds(s -> Answers.no(s.subject().getNearOpenings(), "no opening lies near the outlet",

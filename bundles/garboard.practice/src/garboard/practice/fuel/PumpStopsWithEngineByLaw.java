@@ -21,7 +21,7 @@ final class PumpStopsWithEngineByLaw {
             .why("A pump that goes on after the engine has stopped feeds a fire or fills the bilge through a broken line.")
             .basis(Sources.cfr33("183.524"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("runs only while the engine runs or is being started")
+            .limit("pumps nothing unless the engine is running or cranking")
             .applies(FuelConditions.lawForGasoline())
             .applies(FuelConditions.electricPump())
             .needs(FUEL_SUPPLY__PUMP_STOPS_WITH_ENGINE)

@@ -22,7 +22,7 @@ final class SeparatorNotHighest {
             .why("Air gathers at the highest point; in the separator it breaks the suction.")
             .basis(Sources.GERR)
             .gravity(Gravity.DEFECT)
-            .limit("not the highest point of the line")
+            .limit("some part of the line lies higher")
             .applies(Conditions.asked(FUEL_SEPARATOR__HIGHEST_POINT_OF_LINE))
             .needs(FUEL_SEPARATOR__HIGHEST_POINT_OF_LINE)
             .holds(s -> Answers.no(s.subject().getHighestPointOfLine(), "the separator is not the highest point",

@@ -21,7 +21,7 @@ final class TankOpeningsAtTopByLaw {
             .why("A fitting in the side or bottom empties the tank when it fails.")
             .basis(Sources.cfr33("183.518"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
-            .limit("all openings at or above the topmost surface of the tank")
+            .limit("no opening lower than the highest surface of the tank")
             .applies(FuelConditions.lawForGasoline())
             .needs(FUEL_TANK__OPENINGS_AT_TOP)
             .holds(s -> Answers.demanded(s.subject().getOpeningsAtTop(), "all openings are at the top",

@@ -42,7 +42,7 @@ final class SiphonInjectionHeight {
             .uses(MAKER_LIMITS__SIPHON_BREAK_NEEDED_BELOW)
             .holds(s -> Comparison.atLeast("no siphon break is fitted and the injection lies "
                 + DesignAttitude.heightInWords(height(s)), height(s), limit(s)))
-            .remedy("Fit a vented loop between heat exchanger and injection, or raise the injection with an insulated dry riser",
+            .remedy("Put a vented loop ahead of the injection, or lift the injection on a lagged dry riser",
                 SiphonInjectionHeight::raise)
             .build();
     }
@@ -57,7 +57,7 @@ final class SiphonInjectionHeight {
 
     private static Optional<Remedy> raise(Situation<RawWaterCircuit> s) {
         Length enough = Rounding.up(limit(s).value(), 10, "mm");
-        return Optional.of(Remedy.of("Fit a vented loop between heat exchanger and injection, or raise the injection to "
-            + Figures.both(enough) + " above the waterline with an insulated dry riser").setting(s.subject().getInjection(), POINT__Z, enough));
+        return Optional.of(Remedy.of("Put a vented loop ahead of the injection, or lift the injection to "
+            + Figures.both(enough) + " above the waterline on a lagged dry riser").setting(s.subject().getInjection(), POINT__Z, enough));
     }
 }

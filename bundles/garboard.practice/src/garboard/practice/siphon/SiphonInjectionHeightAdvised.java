@@ -42,7 +42,7 @@ final class SiphonInjectionHeightAdvised {
             .uses(MAKER_LIMITS__SIPHON_BREAK_NEEDED_BELOW)
             .holds(s -> Comparison.atLeast("no siphon break is fitted and the injection lies " + DesignAttitude.heightInWords(height(s)),
                 height(s), Limit.of(SiphonBreakNeed.UPRIGHT_ADVISED_BELOW, "common practice")))
-            .remedy("Fit a vented loop, or raise the injection", SiphonInjectionHeightAdvised::raise)
+            .remedy("Put in a vented loop all the same, or lift the injection", SiphonInjectionHeightAdvised::raise)
             .build();
     }
 
@@ -52,7 +52,7 @@ final class SiphonInjectionHeightAdvised {
 
     private static Optional<Remedy> raise(Situation<RawWaterCircuit> s) {
         Length enough = Rounding.up(SiphonBreakNeed.UPRIGHT_ADVISED_BELOW, 10, "mm");
-        return Optional.of(Remedy.of("Fit a vented loop all the same, or raise the injection to " + Figures.both(enough)
+        return Optional.of(Remedy.of("Put in a vented loop all the same, or lift the injection to " + Figures.both(enough)
             + " above the waterline").setting(s.subject().getInjection(), POINT__Z, enough));
     }
 }

@@ -26,7 +26,7 @@ final class SiphonNotAboveElectrics {
             .why("A tired valve weeps salt water; above an alternator or a control box that is a short circuit in the making.")
             .basis(Basis.commonPractice().othersSay("that valves weep is reported in the trade press"))
             .gravity(Gravity.DEFECT)
-            .limit("not above alternator, control box or starter, or with a drip shield")
+            .limit("no alternator, starter or control box under it, unless a shield keeps the drips off")
             .applies(SiphonConditions.breakFitted())
             .applies(Conditions.asked(SIPHON_BREAK__ABOVE_ELECTRICS))
             .needs(SIPHON_BREAK__ABOVE_ELECTRICS)

@@ -22,7 +22,7 @@ final class SiphonVentHoseFree {
             .why("A kink, or water standing in a low pocket, keeps the air out as surely as a stuck valve.")
             .basis(Sources.TRADE_PRESS_2021)
             .gravity(Gravity.DANGER_TO_MACHINE)
-            .limit("free bore, no kink, no low pocket that holds water")
+            .limit("open from end to end: not kinked, and without a dip in which water stands")
             .applies(SiphonConditions.breakFitted())
             .applies(SiphonConditions.ventHoseFitted())
             .applies(Conditions.asked(SIPHON_BREAK__VENT_HOSE_FREE))
