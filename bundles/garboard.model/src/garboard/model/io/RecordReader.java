@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.xmi.XMIException;
+import org.eclipse.emf.ecore.xmi.XMIResource;
 import org.xml.sax.SAXParseException;
 
 import garboard.model.CommissioningRecord;
@@ -75,6 +76,8 @@ final class RecordReader {
         if (resource.getContents().size() != 1 || !(resource.getContents().getFirst() instanceof CommissioningRecord)) {
             throw refused("there is no record in it");
         }
+        // whatever version of XMI the file names, it is written in the one we write
+        resource.setXMIVersion(XMIResource.VERSION_VALUE);
         return resource;
     }
 

@@ -10,18 +10,12 @@ import org.eclipse.emf.common.util.EMap;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EFactory;
-import org.eclipse.emf.ecore.EPackage;
-import org.eclipse.emf.ecore.impl.EPackageRegistryImpl;
-import org.eclipse.emf.ecore.util.BasicExtendedMetaData;
 import org.eclipse.emf.ecore.util.ExtendedMetaData;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLLoad;
 import org.eclipse.emf.ecore.xmi.XMLSave;
 import org.eclipse.emf.ecore.xmi.impl.XMIHelperImpl;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
-import org.eclipse.emf.ecore.xmi.impl.XMISaveImpl;
-import org.eclipse.emf.ecore.xml.namespace.XMLNamespacePackage;
-import org.eclipse.emf.ecore.xml.type.XMLTypePackage;
 
 import garboard.model.FieldText;
 import garboard.model.GarboardPackage;
@@ -33,13 +27,10 @@ import garboard.model.GarboardPackage;
 final class RecordResource extends XMIResourceImpl {
 
     /** Namespaces that are declared where they are needed. */
-    private static final Set<String> OWN = Set.of(GarboardPackage.eNS_URI, XMI_URI, RecordWriter.IDS);
+    private static final Set<String> OWN = Set.of(GarboardPackage.eNS_URI, XMI_URI, ExtendedMetaData.XML_URI, RecordWriter.IDS);
 
-    /**
-     * Names for what the model does not know are made up in here. Each resource has its own, with a cache of its own (which EMF keeps
-     * on the shared packages unless the annotation URI is another object), so that files can be read by several threads at once.
-     */
-    private final ExtendedMetaData names = new BasicExtendedMetaData(new String(ExtendedMetaData.ANNOTATION_URI), knownPackages());
+    /** Names for what the model does not know are made up in here, for each file anew. */
+    private final ExtendedMetaData names = new UnknownNames();
 
     /** The end tag of the record as the file must write it, empty before the record begins and after it has ended. */
     private String endAwaited = "";
@@ -97,7 +88,7 @@ final class RecordResource extends XMIResourceImpl {
         XMLHelper helper = createXMLHelper();
         helper.setExtendedMetaData(names);
         helper.setPrefixToNamespaceMap(prefixes);
-        return new XMISaveImpl(helper);
+        return new RecordSave(helper);
     }
 
     @Override
@@ -110,13 +101,5 @@ final class RecordResource extends XMIResourceImpl {
                         : super.createFromString(factory, type, value);
             }
         };
-    }
-
-    private static EPackage.Registry knownPackages() {
-        EPackage.Registry known = new EPackageRegistryImpl();
-        known.put(GarboardPackage.eNS_URI, GarboardPackage.eINSTANCE);
-        known.put(XMLTypePackage.eNS_URI, XMLTypePackage.eINSTANCE);
-        known.put(XMLNamespacePackage.eNS_URI, XMLNamespacePackage.eINSTANCE);
-        return known;
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.model.io;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.emf.ecore.util.FeatureMap;
 import org.eclipse.emf.ecore.xml.type.AnyType;
 import org.eclipse.emf.ecore.xml.type.XMLTypeFactory;
 
@@ -53,6 +55,9 @@ final class RecordWriter {
             throw new RecordWriteException("The record cannot be written: with its photographs it takes " + (bytes.size() >> 20)
                 + " MiB, and at most " + (RecordReader.LARGEST >> 20) + " could be read again; make the photographs smaller");
         }
+        if (!resource.getEObjectToExtensionMap().isEmpty()) {
+            openAgain(bytes.toByteArray());
+        }
         return bytes.toByteArray();
     }
 
@@ -86,11 +91,24 @@ final class RecordWriter {
     }
 
     private void keep(String forgottenIds) {
+        Map<EObject, AnyType> unknown = resource.getEObjectToExtensionMap();
+        if (forgottenIds.isEmpty() && !unknown.containsKey(record)) {
+            return;
+        }
         EStructuralFeature last = resource.names().demandFeature(IDS, LAST, false);
-        AnyType unknown = resource.getEObjectToExtensionMap().computeIfAbsent(record, none -> XMLTypeFactory.eINSTANCE.createAnyType());
-        unknown.getAnyAttribute().unset(last);
+        FeatureMap attributes = unknown.computeIfAbsent(record, none -> XMLTypeFactory.eINSTANCE.createAnyType()).getAnyAttribute();
+        attributes.unset(last);
         if (!forgottenIds.isEmpty()) {
-            unknown.getAnyAttribute().add(last, forgottenIds);
+            attributes.add(last, forgottenIds);
+        }
+    }
+
+    /** What another program left in a record is not ours to vouch for; a file that would not open again must not replace one that does. */
+    private void openAgain(byte[] bytes) throws RecordWriteException {
+        try {
+            new RecordReader("what would be written").read(new ByteArrayInputStream(bytes));
+        } catch (RecordReadException refused) {
+            throw new RecordWriteException("The record cannot be written: with what another program left in it, " + refused.getMessage(), refused);
         }
     }
 

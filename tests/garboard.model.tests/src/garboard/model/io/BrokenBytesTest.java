@@ -27,7 +27,8 @@ class BrokenBytesTest {
         " xmlns:a='urn:a:xmi' a:b='1'", " xmlns:a='urn:a:xsi' a:b='1'", " xml:lang='de'", " xmlns:garboard='urn:a'", " a:b='1'", " b='1'",
         " xmlns:xsi='http://www.w3.org/2001/XMLSchema-instance'", " xmlns:b='http://www.w3.org/2001/XMLSchema-instance' b:nil='true'",
         " xmlns:xmi='xmi:'", " xsi:schemaLocation='urn:garboard:record:1 http://127.0.0.1:9/'", " bore=''", " id=''", " id='a b'", " id='hose-1'",
-        " data='0'", " practices='a b a'", " garboard:name='x'", " class='x'", " eClass='x'");
+        " data='0'", " practices='a b a'", " garboard:name='x'", " class='x'", " eClass='x'",
+        " xmlns:a='urn:a?x=1&amp;y=&lt;' a:b='1'", " xmlns:a='urn:a:xmlns' a:b='1'", " xmlns:xml='http://www.w3.org/XML/1998/namespace'");
     private static final List<String> SPLINTERS = List.of("<", ">", "/", "\"", "'", "=", "&", ";", " ", "&#0;", "&lt;", "&unknown;", "xmi:",
         "\u0000");
 
@@ -44,7 +45,7 @@ class BrokenBytesTest {
         try {
             read = RecordFile.read(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)), "the file");
         } catch (RecordReadException refused) {
-            assertThat(refused.getMessage()).startsWith("the file").doesNotContain("\n", "Exception", "java.lang.", "org.eclipse");
+            assertThat(refused.getMessage()).startsWith("the file").doesNotContain("\n", "Exception", "org.eclipse", "com.sun");
             return;
         }
         byte[] saved = read.toBytes();

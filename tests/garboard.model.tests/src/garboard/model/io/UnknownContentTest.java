@@ -2,6 +2,7 @@
 package garboard.model.io;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -19,6 +20,8 @@ import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -81,14 +84,50 @@ class UnknownContentTest {
         assertThat(RecordXml.saved(file)).doesNotContain("xsi:type");
     }
 
-    @Test
-    void anUnknownNamespaceCalledXmiDoesNotSpoilTheFile() throws Exception {
-        RecordFile file = RecordXml.read(RecordXml.of("<vessel xmlns:a=\"urn:a:xmi\" a:b=\"1\"><c xmlns=\"urn:c:garboard\"/></vessel>"));
+    @ParameterizedTest
+    @ValueSource(strings = { "xmi", "xsi", "xml", "xmlns", "XMLish", "garboard", "ids", "1", "größe", "a b", "x?a=1&amp;b=2", "&lt;&quot;&#10;" })
+    void anUnknownNamespaceOfAnyNameDoesNotSpoilTheFile(String name) throws Exception {
+        String text = RecordXml.of("<vessel xmlns:a=\"urn:a:" + name + "\" a:b=\"1\"><c xmlns=\"urn:c:" + name + "\"/></vessel>");
+
+        String saved = RecordXml.saved(RecordXml.read(text));
+
+        assertThat(RecordXml.saved(RecordXml.read(saved))).isEqualTo(saved);
+        assertThat(elements(saved)).isEqualTo(elements(text)).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "", " xmlns:xml=\"http://www.w3.org/XML/1998/namespace\"" })
+    void keepsTheLanguageOfATextAndItsSpaces(String declaration) throws Exception {
+        String text = RecordXml.of("<vessel" + declaration + " xml:lang=\"de\">"
+            + "<a xml:space=\"preserve\" xml:lang=\"fr\"> <b xml:lang=\"en\"/> </a></vessel>");
+
+        String saved = RecordXml.saved(RecordXml.read(text));
+
+        assertThat(RecordXml.saved(RecordXml.read(saved))).isEqualTo(saved).contains("<vessel xml:lang=\"de\">",
+            "<a xml:space=\"preserve\" xml:lang=\"fr\"> <b xml:lang=\"en\"/> </a>");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = { "http://schema.omg.org/spec/XMI/2.1", "http://www.omg.org/spec/XMI/20131001", "urn:other" })
+    void takesOtherVersionsOfXmi(String namespace) throws Exception {
+        RecordFile file = RecordXml.read(RecordXml.of("<vessel name=\"A\" xmi:id=\"_1\"/>").replace("http://www.omg.org/XMI", namespace));
 
         String saved = RecordXml.saved(file);
 
+        assertThat(file.record().getVessel().getName()).isEqualTo("A");
+        assertThat(saved).contains("xmlns:xmi=\"http://www.omg.org/XMI\"");
         assertThat(RecordXml.saved(RecordXml.read(saved))).isEqualTo(saved);
-        assertThat(elements(saved)).contains("{urn:c:garboard}c {}", "vessel {{urn:a:xmi}b=1}");
+    }
+
+    @Test
+    void doesNotWriteWhatWouldNotOpenAgain() throws Exception {
+        RecordFile file = RecordXml.read(RecordXml.of("<vessel x=\"1\"/>"));
+        RecordResource resource = (RecordResource) file.resource();
+        resource.getEObjectToExtensionMap().get(file.record().getVessel()).getAnyAttribute()
+            .add(resource.names().demandFeature(null, "no name", false), "1");
+
+        assertThatThrownBy(file::toBytes).isInstanceOf(RecordWriteException.class)
+            .hasMessageStartingWith("The record cannot be written: with what another program left in it, what would be written cannot be read: ");
     }
 
     @Test
