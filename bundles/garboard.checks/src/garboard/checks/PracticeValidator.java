@@ -12,14 +12,13 @@ import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.emf.ecore.EValidator;
 import org.eclipse.emf.ecore.util.EObjectValidator;
 
 import garboard.model.CommissioningRecord;
 
 /**
  * Hangs the checks into EMF validation: the one adapter between {@link Evaluator} and EMF's Diagnostician. Register it for
- * {@code GarboardPackage.eINSTANCE} in an {@link EValidator.Registry}. Structural rules stay with EMF.
+ * {@code GarboardPackage.eINSTANCE} in an {@link org.eclipse.emf.ecore.EValidator.Registry}. Structural rules stay with EMF.
  * <p>
  * Each verdict that is not a plain pass becomes a diagnostic: source is the check's id, code the standing's ordinal, data
  * the subject, the first feature concerned where one is missing, and the verdict.

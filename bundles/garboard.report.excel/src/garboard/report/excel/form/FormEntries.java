@@ -11,7 +11,6 @@ import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellReference;
-import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -55,7 +54,6 @@ final class FormEntries {
     private final Map<String, List<Slot>> slots = new HashMap<>();
     /** The slots of the block of items that is being read, by column. */
     private Map<Integer, Slot> block = Map.of();
-    private String sheet = "";
 
     FormEntries(CommissioningRecord record, Labels labels, List<FormMistake> mistakes) {
         this.record = record;
@@ -75,8 +73,8 @@ final class FormEntries {
         }
     }
 
-    void sheet(String name) {
-        this.sheet = name;
+    /** A block of items ends with its sheet. */
+    void nextSheet() {
         this.block = Map.of();
     }
 

@@ -79,7 +79,7 @@ public final class FormReader {
     }
 
     private static void read(Sheet sheet, FormEntries entries) {
-        entries.sheet(sheet.getSheetName());
+        entries.nextSheet();
         for (Row row : sheet) {
             Optional<String> key = CellText.of(row.getCell(FormGrid.KEY));
             if (key.isPresent()) {
