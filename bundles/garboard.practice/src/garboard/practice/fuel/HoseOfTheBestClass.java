@@ -7,6 +7,8 @@ import java.util.Optional;
 
 import garboard.checks.Check;
 import garboard.checks.Comparison;
+import garboard.checks.Condition;
+import garboard.checks.FeaturePath;
 import garboard.checks.Gravity;
 import garboard.checks.Remedy;
 import garboard.model.FuelLineKind;
@@ -28,6 +30,9 @@ final class HoseOfTheBestClass {
             .gravity(Gravity.ADVICE)
             .limit("A1 or A1-15 everywhere, vent and fill too; rated injection hose at the rail")
             .applies(FuelConditions.hose())
+            .applies(Condition.<FuelLineRun>when("hose that is not to ISO 7840").known(FeaturePath.path(FUEL_LINE_RUN__KIND)).test(
+                s -> s.subject().getKind() != FuelLineKind.HOSE_ISO_7840,
+                "hose to ISO 7840 is the fire-resistant class of its own standard"))
             .needs(FUEL_LINE_RUN__KIND)
             .holds(s -> FuelFigures.isA1(s.subject().getKind()) ? Comparison.holds("the hose is of type A1", true)
                 : s.subject().getKind() == FuelLineKind.INJECTION_HOSE ? Comparison.holds("the hose is injection hose", true)

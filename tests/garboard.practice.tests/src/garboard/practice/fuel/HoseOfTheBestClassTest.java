@@ -28,12 +28,18 @@ class HoseOfTheBestClassTest {
         kind(FuelLineKind.HOSE_A1).meets();
         kind(FuelLineKind.HOSE_A1_15).meets();
         kind(FuelLineKind.HOSE_A2).fallsShort().afterRemedy().meets();
-        kind(FuelLineKind.HOSE_ISO_7840).fallsShort();
+        kind(FuelLineKind.HOSE_ISO_8469).fallsShort();
     }
 
     @Test
     void injectionHoseIsAMatterOfPressure() {
         kind(FuelLineKind.INJECTION_HOSE).meets();
+    }
+
+    @Test
+    void doesNotApplyToTheFireResistantHoseOfIso7840() {
+        // ISO 7840:2021, scope: fire-resistant fuel hoses; ISO 8469 is the class that is not
+        kind(FuelLineKind.HOSE_ISO_7840).doesNotApply();
     }
 
     @Test
