@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.UnaryOperator;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EClass;
@@ -73,6 +74,30 @@ class CatalogueProperties {
             values.forEach((owner, value) -> owner.eSet(feature, value));
         }
         assertThat(undeclared).isEmpty();
+    }
+
+    /** The same boat measured with another tape: every quantity in another unit of its kind, every verdict the same. */
+    @Property(tries = 60, shrinking = ShrinkingMode.OFF)
+    void unitsNeverChangeAVerdict(@ForAll("records") CommissioningRecord record, @ForAll long seed) {
+        everyQuantity(record, quantity -> quantity.kind().of(quantity.in(quantity.kind().siUnit()), quantity.kind().siUnit()));
+        Map<String, Verdict> before = verdicts(record);
+        var random = new Random(seed);
+        everyQuantity(record, quantity -> {
+            List<String> units = quantity.kind().units();
+            String unit = units.get(random.nextInt(units.size()));
+            return quantity.kind().of(quantity.in(unit), unit);
+        });
+        assertThat(verdicts(record)).allSatisfy(
+            (key, verdict) -> assertThat(verdict.standing()).as(key + ": " + verdict.sentence()).isEqualTo(before.get(key).standing()));
+    }
+
+    /** Accuracies fall away, so that only the value is told in another way. */
+    private static void everyQuantity(CommissioningRecord record, UnaryOperator<Quantity<?>> change) {
+        record.eAllContents().forEachRemaining(object -> object.eClass().getEAllAttributes().forEach(attribute -> {
+            if (object.eIsSet(attribute) && object.eGet(attribute) instanceof Quantity<?> quantity) {
+                object.eSet(attribute, change.apply(quantity));
+            }
+        }));
     }
 
     private static List<EAttribute> attributes() {
