@@ -51,8 +51,12 @@ public sealed interface Block permits Block.Heading, Block.Paragraph, Block.KeyV
         }
     }
 
-    /** Lines for people to sign on. */
-    record SignatureLines(List<Signatory> signatories) implements Block {
+    /**
+     * Lines for people to sign on; they stay on one page.
+     *
+     * @param statement what stands above all of them
+     */
+    record SignatureLines(String statement, List<Signatory> signatories) implements Block {
         public SignatureLines {
             signatories = List.copyOf(signatories);
         }

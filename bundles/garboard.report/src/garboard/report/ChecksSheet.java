@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
+import garboard.checks.Standing;
 import garboard.checks.Verdict;
 import garboard.model.GarboardPackage;
 
@@ -22,32 +23,38 @@ final class ChecksSheet {
     }
 
     static Optional<Sheet> of(Material material) {
-        if (material.evaluation().verdicts().isEmpty()) {
+        Map<String, List<Verdict>> systems = bySystem(material);
+        if (systems.isEmpty()) {
             return Optional.empty();
         }
-        var table = Table.of(Table.standing(22), Table.text("check", "Check", 30), Table.text("title", "What must hold", 40),
-            Table.text("subject", "Subject", 25), Table.text("found", "Found", 42), Table.number(Compared.MEASURED, "Measured", 15),
-            Table.number(Compared.LIMIT, "Limit", 13.5), Table.unit("unit", 11.5), Table.number(Compared.MARGIN, "Margin", 13.5),
-            Table.number("perCent", "Margin %", 12), Table.text("gravity", "Gravity", 19), Table.text("basis", "Basis", 25.5)).repeated();
-        bySystem(material).forEach((system, verdicts) -> {
+        var table = Table.of(Table.standing(21), Table.text("check", "Check", 28), Table.text("title", "What must hold", 39),
+            Table.text("subject", "Subject", 25), Table.text("found", "Found", 44), Table.number(Compared.MEASURED, "Measured", 14.5),
+            Table.number(Compared.LIMIT, "Limit", 13.5), Table.unit("unit", 11.5), Table.number(Compared.MARGIN, "Margin", 13),
+            Table.number("perCent", "Margin %", 11.5), Table.text("gravity", "Gravity", 21), Table.text("basis", "Basis", 27)).repeated();
+        systems.forEach((system, verdicts) -> {
             table.group(system);
             verdicts.forEach(verdict -> table.row(row(verdict, material)));
         });
         return Optional.of(new Sheet(NAME, "Checks", Orientation.LANDSCAPE, List.of(
             Block.note("A margin is the distance from the limit, positive on the right side. Borderline: the limit lies within the accuracy of "
                 + "the measured value. Cannot tell is no pass. The basis names where the rule comes from and how its text reached us; "
-                + "the maker's own limit takes the place of a general figure where it is entered, never of a regulation."),
+                + "the maker's own limit takes the place of a general figure where it is entered, never of a regulation. Checks that do not apply "
+                + "stand on the sheet " + NotApplicableSheet.NAME + "."),
             table.build())));
     }
 
-    /** The verdicts by the part of the installation that they speak of, in the order of a walk; within it as the catalogue has them. */
-    static Map<String, List<Verdict>> bySystem(Material material) {
+    /**
+     * The verdicts that apply by the part of the installation that they speak of, in the order of a walk; within it as the catalogue has
+     * them.
+     */
+    private static Map<String, List<Verdict>> bySystem(Material material) {
         var systems = new LinkedHashMap<String, List<Verdict>>();
         for (EStructuralFeature system : GarboardPackage.Literals.COMMISSIONING_RECORD.getEAllContainments()) {
             systems.put(material.labels().label(system), new ArrayList<>());
         }
         systems.put("Whole record", new ArrayList<>());
-        material.evaluation().verdicts().forEach(verdict -> systems.computeIfAbsent(system(verdict, material), key -> new ArrayList<>()).add(verdict));
+        material.evaluation().verdicts().stream().filter(verdict -> verdict.standing() != Standing.DOES_NOT_APPLY)
+            .forEach(verdict -> systems.computeIfAbsent(system(verdict, material), key -> new ArrayList<>()).add(verdict));
         systems.values().removeIf(List::isEmpty);
         return systems;
     }
@@ -73,7 +80,7 @@ final class ChecksSheet {
         cells.add(new Cell.Stands(verdict.standing()));
         cells.add(Cell.text(verdict.check().id()));
         cells.add(Cell.text(verdict.check().title()));
-        cells.add(Cell.text(material.subject(verdict)));
+        cells.add(Cell.text(material.subjectInSystem(verdict)));
         cells.add(Cell.text(Material.sentence(verdict)));
         cells.addAll(Compared.cells(verdict, material.figures()));
         cells.add(Cell.text(verdict.check().gravity().label()));

@@ -22,7 +22,7 @@ record FieldValue(String given, Optional<Figures.Shown> shown) {
     static FieldValue of(EObject part, EAttribute field, Material material) {
         Object value = part.eGet(field);
         return switch (value) {
-            case Quantity<?> quantity -> new FieldValue(quantity.toString(), Optional.of(material.figures().shown(quantity)));
+            case Quantity<?> quantity -> new FieldValue(quantity.toString(), Optional.of(material.figures().shown(quantity, material.unit(field))));
             case Enumerator choice -> plain(material.labels().label(choice));
             case List<?> several -> plain(several.stream().map(String::valueOf).collect(Collectors.joining(", ")));
             case byte[] bytes -> plain(bytes.length + " bytes");

@@ -5,9 +5,12 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.EAttribute;
+
 import garboard.checks.Evaluation;
 import garboard.checks.Verdict;
 import garboard.model.CommissioningRecord;
+import garboard.model.CustomaryUnits;
 import garboard.model.Labels;
 import garboard.model.RecordPath;
 import garboard.quantity.Quantity;
@@ -24,6 +27,7 @@ import garboard.quantity.Quantity;
 record Material(CommissioningRecord record, Evaluation evaluation, ReportOptions options, Labels labels, Figures figures) {
 
     private static final String NOT_ENTERED = "not entered";
+    private static final String STEP = " \u203a ";
 
     Material {
         Objects.requireNonNull(record, "record");
@@ -38,6 +42,25 @@ record Material(CommissioningRecord record, Evaluation evaluation, ReportOptions
     String subject(Verdict verdict) {
         return verdict.subject() == null || verdict.subject().eContainer() == null ? "The record"
             : RecordPath.words(verdict.subject(), labels);
+    }
+
+    /** The same without the name of the system, for places that stand under it. */
+    String subjectInSystem(Verdict verdict) {
+        String words = subject(verdict);
+        int step = words.indexOf(STEP);
+        return step < 0 ? "" : words.substring(step + STEP.length());
+    }
+
+    /** A quantity as given, and where the given unit is not the report's, the same in the report's in brackets. */
+    String inBoth(Quantity<?> quantity, EAttribute field) {
+        String unit = unit(field);
+        boolean same = Figures.sign(quantity.givenUnit()).equals(Figures.sign(unit));
+        return same ? quantity.toString() : quantity + " (" + figures.text(quantity, unit) + ")";
+    }
+
+    /** The unit in which people speak of a field: a filter's fineness in micrometres, an hour meter in hours. */
+    String unit(EAttribute field) {
+        return CustomaryUnits.of(options.units()).unit(field);
     }
 
     /** What was found, as a sentence begins. */

@@ -14,6 +14,8 @@ import org.eclipse.emf.ecore.EReference;
 import garboard.model.CommissioningRecord;
 import garboard.model.GarboardPackage;
 import garboard.model.InspectionAnswer;
+import garboard.model.Point;
+import garboard.quantity.UnitSystem;
 
 /** Everything entered about the installation, system by system in the order of a walk. */
 final class ParticularsSheet {
@@ -25,12 +27,11 @@ final class ParticularsSheet {
         GarboardPackage.Literals.COMMISSIONING_RECORD__UPKEEP, GarboardPackage.Literals.COMMISSIONING_RECORD__ACCEPTANCES,
         GarboardPackage.Literals.COMMISSIONING_RECORD__SIGNATURES, GarboardPackage.Literals.COMMISSIONING_RECORD__PHOTOGRAPHS,
         GarboardPackage.Literals.COMMISSIONING_RECORD__REVISIONS);
-    /** Lists of parts with no more fields than this are told in one row each. */
-    private static final int SMALL = 4;
 
     private final Material material;
-    private final Table.Builder table = Table.of(Table.text("item", "Item", 66), Table.text("given", "As given", 68),
-        Table.number("value", "Value", 24), Table.unit("unit", 24)).repeated();
+    private final List<Block> blocks = new ArrayList<>();
+    /** Lists of the system at hand, told in tables of their own behind its fields. */
+    private final List<Block> lists = new ArrayList<>();
 
     private ParticularsSheet(Material material) {
         this.material = material;
@@ -41,86 +42,107 @@ final class ParticularsSheet {
         CommissioningRecord record = material.record();
         for (EReference reference : record.eClass().getEAllContainments()) {
             if (!ELSEWHERE.contains(reference) && record.eIsSet(reference)) {
-                sheet.addParts(record, reference, "");
+                sheet.addSystem(record, reference);
             }
         }
         sheet.addInspections(record);
-        if (sheet.table.isEmpty()) {
+        if (sheet.blocks.isEmpty()) {
             return Optional.empty();
         }
-        String units = material.options().units() == garboard.quantity.UnitSystem.SI ? "metric units" : "United States customary units";
-        return Optional.of(new Sheet(NAME, NAME, Orientation.PORTRAIT, List.of(
-            Block.note("As given: number and unit as the person on board gave them. Value and unit: the same in " + units
-                + ". Fields that are not entered are not listed, only counted. Places: forward of amidships, to starboard of the "
-                + "centreline, up from the loaded waterline."),
-            sheet.table.build())));
+        String units = material.options().units() == UnitSystem.SI ? "metric units" : "United States customary units";
+        sheet.blocks.addFirst(Block.note("As given: number and unit as the person on board gave them. Value and unit, or in brackets: the same in "
+            + units + ". Fields that are not entered are not listed, only counted. Places: forward of amidships, to starboard of the "
+            + "centreline, up from the loaded waterline."));
+        return Optional.of(new Sheet(NAME, NAME, Orientation.PORTRAIT, sheet.blocks));
     }
 
-    private void addParts(EObject owner, EReference reference, String above) {
+    private void addSystem(CommissioningRecord record, EReference reference) {
         String label = material.labels().label(reference);
-        String heading = above.isEmpty() ? label : above + " \u203a " + label;
-        if (!reference.isMany()) {
-            addPart((EObject) owner.eGet(reference), heading);
+        if (reference.isMany()) {
+            blocks.add(new Block.Heading(label));
+            blocks.addAll(ItemTables.of((List<?>) record.eGet(reference), material));
             return;
         }
-        List<?> parts = (List<?>) owner.eGet(reference);
-        if (isSmall(reference.getEReferenceType())) {
-            table.group(heading);
-            parts.forEach(part -> table.row(Cell.text(SmallPart.name((EObject) part, material)),
-                Cell.text(SmallPart.words((EObject) part, material)), Cell.BLANK, Cell.BLANK));
-            return;
+        EObject system = (EObject) record.eGet(reference);
+        blocks.add(new Block.Heading(label + "  " + counted(system)));
+        var table = Table.of(Table.text("item", "Item", 66), Table.text("given", "As given", 68), Table.number("value", "Value", 24),
+            Table.unit("unit", 24));
+        lists.clear();
+        addFields(table, system);
+        addParts(table, system, "");
+        if (!table.isEmpty()) {
+            blocks.add(table.build());
         }
-        for (Object part : parts) {
-            addPart((EObject) part, heading + " \u203a " + SmallPart.name((EObject) part, material));
-        }
+        blocks.addAll(lists);
     }
 
-    private void addPart(EObject part, String heading) {
-        List<EAttribute> fields = fields(part.eClass());
-        List<EAttribute> entered = fields.stream().filter(part::eIsSet).toList();
-        List<EReference> points = part.eClass().getEAllContainments().stream()
-            .filter(reference -> reference.getEReferenceType() == GarboardPackage.Literals.POINT).toList();
-        long pointsEntered = points.stream().filter(part::eIsSet).count();
-        table.group(heading + "    (" + (entered.size() + pointsEntered) + " of " + (fields.size() + points.size()) + " entered)");
-        entered.forEach(field -> addField(part, field));
-        points.stream().filter(part::eIsSet).forEach(reference -> table.row(Cell.text(material.labels().label(reference)),
-            Cell.text(PointWords.given((garboard.model.Point) part.eGet(reference))), Cell.BLANK, Cell.BLANK));
-        for (EReference reference : part.eClass().getEAllContainments()) {
-            if (!points.contains(reference) && part.eIsSet(reference)) {
-                addParts(part, reference, heading);
+    private void addParts(Table.Builder table, EObject owner, String above) {
+        for (EReference reference : owner.eClass().getEAllContainments()) {
+            if (isPoint(reference) || !owner.eIsSet(reference)) {
+                continue;
+            }
+            String heading = above + material.labels().label(reference);
+            if (reference.isMany()) {
+                lists.add(new Block.Heading(heading));
+                lists.addAll(ItemTables.of((List<?>) owner.eGet(reference), material));
+            } else {
+                EObject part = (EObject) owner.eGet(reference);
+                table.group(heading + "  " + counted(part));
+                addFields(table, part);
+                addParts(table, part, heading + " \u203a ");
             }
         }
     }
 
-    private void addField(EObject part, EAttribute field) {
-        FieldValue value = FieldValue.of(part, field, material);
-        table.row(Cell.text(material.labels().label(field)), Cell.text(value.given()),
-            value.shown().<Cell>map(shown -> new Cell.Number(shown.value(), shown.decimals())).orElse(Cell.BLANK),
-            Cell.text(value.shown().map(Figures.Shown::unit).orElse("")));
+    private void addFields(Table.Builder table, EObject part) {
+        for (EAttribute field : fields(part.eClass())) {
+            if (part.eIsSet(field)) {
+                FieldValue value = FieldValue.of(part, field, material);
+                table.row(Cell.text(material.labels().label(field)), Cell.text(value.given()),
+                    value.shown().<Cell>map(shown -> new Cell.Number(shown.value(), shown.decimals())).orElse(Cell.BLANK),
+                    Cell.text(value.shown().map(Figures.Shown::unit).orElse("")));
+            }
+        }
+        for (EReference reference : part.eClass().getEAllContainments()) {
+            if (isPoint(reference) && part.eIsSet(reference)) {
+                table.row(Cell.text(material.labels().label(reference)), Cell.text(PointWords.given((Point) part.eGet(reference))), Cell.BLANK,
+                    Cell.BLANK);
+            }
+        }
+    }
+
+    /** How many of the fields of a part itself are entered. */
+    private static String counted(EObject part) {
+        List<EReference> points = part.eClass().getEAllContainments().stream().filter(ParticularsSheet::isPoint).toList();
+        List<EAttribute> fields = fields(part.eClass());
+        long entered = fields.stream().filter(part::eIsSet).count() + points.stream().filter(part::eIsSet).count();
+        return "(" + entered + " of " + (fields.size() + points.size()) + " entered)";
     }
 
     private void addInspections(CommissioningRecord record) {
         if (record.getInspections().isEmpty()) {
             return;
         }
-        table.group("Inspection answers");
+        blocks.add(new Block.Heading("Inspection answers"));
+        var table = Table.of(Table.text("question", "Question", 82), Table.text("answer", "Answer", 20), Table.text("note", "Note", 50),
+            Table.text("by", "By, on", 30));
         for (InspectionAnswer answer : record.getInspections()) {
-            var words = new ArrayList<String>();
-            words.add(answer.eIsSet(GarboardPackage.Literals.INSPECTION_ANSWER__ANSWER) ? material.labels().label(answer.getAnswer())
-                : "not answered");
-            Material.present(answer.getNote()).ifPresent(words::add);
-            Material.present(answer.getAnsweredBy()).ifPresent(words::add);
-            Optional.ofNullable(answer.getAnsweredOn()).map(Object::toString).ifPresent(words::add);
-            answer.getPhotographs().forEach(photograph -> words.add("photograph " + photograph.getId()));
-            table.row(Cell.text(Material.orEmpty(answer.getQuestion())), Cell.text(String.join(", ", words)), Cell.BLANK, Cell.BLANK);
+            var note = new ArrayList<String>();
+            Material.present(answer.getNote()).ifPresent(note::add);
+            answer.getPhotographs().forEach(photograph -> note.add("photograph " + photograph.getId()));
+            boolean answered = answer.eIsSet(GarboardPackage.Literals.INSPECTION_ANSWER__ANSWER);
+            table.row(Cell.text(Material.orEmpty(answer.getQuestion())), Cell.text(answered ? material.labels().label(answer.getAnswer()) : "open"),
+                Cell.text(String.join("; ", note)),
+                Cell.text((Material.orEmpty(answer.getAnsweredBy()) + " " + Material.orEmpty(answer.getAnsweredOn())).strip()));
         }
+        blocks.add(table.build());
     }
 
     static List<EAttribute> fields(EClass type) {
         return type.getEAllAttributes().stream().filter(field -> !field.isID()).toList();
     }
 
-    private static boolean isSmall(EClass type) {
-        return type.getEAllReferences().isEmpty() && fields(type).size() <= SMALL;
+    private static boolean isPoint(EReference reference) {
+        return reference.getEReferenceType() == GarboardPackage.Literals.POINT;
     }
 }

@@ -17,8 +17,8 @@ public final class Reports {
 
     /** The sheets in the order of reading. */
     private static final List<Function<Material, Optional<Sheet>>> SHEETS = List.of(SummarySheet::of, CautionsSheet::of,
-        ParticularsSheet::of, ChecksSheet::of, ShortfallsSheet::of, DrawingsSheet::of, TrialSheet::of, ReadingsSheet::of, LoadAnalysisSheet::of,
-        StartCardSheet::of, UpkeepSheet::of, PhotographsSheet::of, InstrumentsSheet::of, RecordSheet::of);
+        ParticularsSheet::of, ChecksSheet::of, ShortfallsSheet::of, NotApplicableSheet::of, DrawingsSheet::of, TrialSheet::of,
+        ReadingsSheet::of, LoadAnalysisSheet::of, StartCardSheet::of, UpkeepSheet::of, PhotographsSheet::of, InstrumentsSheet::of, RecordSheet::of);
 
     private Reports() {
     }

@@ -24,7 +24,9 @@ import garboard.model.Vessel;
 final class SummarySheet {
 
     static final String NAME = "Summary";
-    private static final int GRAVEST = 6;
+    private static final int GRAVEST = 5;
+
+    private static final List<Standing> ONLY_WHERE_THERE_ARE = List.of(Standing.CHECK_BROKE, Standing.BORDERLINE, Standing.ACCEPTED);
 
     static final String STATEMENT = "This report sets measured and entered values beside stated practice. It certifies nothing and replaces "
         + "no survey, type approval or permit. Local codes and the trades licensed to work under them decide, whatever a line of it says.";
@@ -43,8 +45,7 @@ final class SummarySheet {
         blocks.add(counts(material.evaluation()));
         gravest(material, blocks);
         blocks.add(new Block.Heading("Signatures"));
-        blocks.add(Block.body(STATEMENT));
-        blocks.add(new Block.SignatureLines(signatories(material)));
+        blocks.add(new Block.SignatureLines(STATEMENT, signatories(material)));
         return Optional.of(new Sheet(NAME, "Commissioning record", Orientation.PORTRAIT, blocks));
     }
 
@@ -115,7 +116,7 @@ final class SummarySheet {
         Expression all = Expression.column("people").plus(Expression.column("machine")).plus(Expression.column("defect"))
             .plus(Expression.column("advice"));
         for (Standing standing : Standing.values()) {
-            if (standing == Standing.CHECK_BROKE && evaluation.count(standing) == 0) {
+            if (ONLY_WHERE_THERE_ARE.contains(standing) && evaluation.count(standing) == 0) {
                 continue;
             }
             table.row(new Cell.Stands(standing), count(evaluation, standing, Gravity.DANGER_TO_PEOPLE),

@@ -17,6 +17,7 @@ import garboard.model.ProcedureStep;
 import garboard.model.SeacockState;
 import garboard.model.TestResult;
 import garboard.model.Trial;
+import garboard.quantity.Quantity;
 import garboard.quantity.TimeSpan;
 
 /** The dock and sea trial: conditions, steps, cranking, readings under load, shutdown tests, sea run. */
@@ -69,15 +70,8 @@ final class TrialSheet {
         blocks.add(new Block.KeyValues(entries));
     }
 
-    /** As given, and where the given unit is not one of the report's, the report's beside it. */
     private String words(EObject part, EAttribute field) {
-        String given = FieldValue.of(part, field, material).given();
-        if (part.eGet(field) instanceof garboard.quantity.Quantity<?> quantity) {
-            String shown = material.figures().text(quantity);
-            boolean same = Figures.sign(quantity.givenUnit()).equals(Figures.sign(material.figures().unit(quantity)));
-            return same ? given : given + "  (" + shown + ")";
-        }
-        return given;
+        return part.eGet(field) instanceof Quantity<?> quantity ? material.inBoth(quantity, field) : FieldValue.of(part, field, material).given();
     }
 
     private void addProcedure() {

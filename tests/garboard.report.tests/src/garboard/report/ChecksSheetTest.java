@@ -6,6 +6,8 @@ import static org.assertj.core.data.Offset.offset;
 
 import org.junit.jupiter.api.Test;
 
+import garboard.checks.Standing;
+import garboard.checks.Verdict;
 import garboard.quantity.UnitSystem;
 
 class ChecksSheetTest {
@@ -50,14 +52,25 @@ class ChecksSheetTest {
     }
 
     @Test
-    void everyVerdictIsThereOnce() {
+    void everyVerdictThatAppliesIsThereOnce() {
         long rows = table.rows().stream().filter(row -> row.kind() == Table.RowKind.BODY).count();
-        assertThat(rows).isEqualTo(8);
+        assertThat(rows).isEqualTo(7); // eight in the sample, one of which does not apply
+    }
+
+    @Test
+    void theOthersStandOnASheetOfTheirOwnWithTheReason() {
+        Table others = Sheets.tables(Sheets.sample(), "Not applicable").getFirst();
+        Verdict other = SamplePractice.evaluate(SampleRecord.make()).with(Standing.DOES_NOT_APPLY).getFirst();
+        int row = Sheets.row(others, other.check().id());
+        assertThat(Sheets.text(Sheets.cell(others, row, "Why"))).isEqualToIgnoringCase(other.sentence());
+        assertThat(Sheets.number(others, row, "Verdicts")).isEqualTo(1);
+        assertThat(Sheets.number(others, Sheets.row(others, "All"), "Verdicts")).isEqualTo(1);
+        assertThat(Sheets.words(Sheets.sample(), "Checks")).doesNotContain(other.check().id());
     }
 
     @Test
     void standsUnderTheSystemThatItSpeaksOf() {
-        int group = Sheets.row(table, "Raw water");
+        int group = Sheets.row(table, "Raw-water circuit");
         assertThat(table.rows().get(group).kind()).isEqualTo(Table.RowKind.GROUP);
         assertThat(Sheets.row(table, "SEAT-HEIGHT")).isGreaterThan(group).isLessThan(Sheets.row(table, "BACK-PRESSURE"));
     }

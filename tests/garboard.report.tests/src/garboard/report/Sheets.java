@@ -5,6 +5,7 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import garboard.model.CommissioningRecord;
 import garboard.quantity.UnitSystem;
@@ -29,6 +30,12 @@ final class Sheets {
 
     static List<Table> tables(Report report, String sheet) {
         return report.sheet(sheet).orElseThrow().blocks().stream().filter(Table.class::isInstance).map(Table.class::cast).toList();
+    }
+
+    /** The first table of a sheet in which a text stands in a cell of its own. */
+    static Table tableWith(Report report, String sheet, String text) {
+        return tables(report, sheet).stream().filter(table -> table.rows().stream().flatMap(row -> row.cells().stream())
+            .anyMatch(cell -> text(cell).equals(text))).findFirst().orElseThrow(() -> new AssertionError("No table says \"" + text + "\""));
     }
 
     /** The number of the row in which a text stands. */
@@ -75,7 +82,8 @@ final class Sheets {
             case Block.Paragraph paragraph -> paragraph.text();
             case Block.KeyValues pairs -> pairs.entries().stream().map(entry -> entry.label() + ": " + text(entry.value()))
                 .collect(Collectors.joining("\n"));
-            case Block.SignatureLines lines -> lines.signatories().stream().map(Object::toString).collect(Collectors.joining("\n"));
+            case Block.SignatureLines lines -> Stream.concat(Stream.of(lines.statement()), lines.signatories().stream().map(Object::toString))
+                .collect(Collectors.joining("\n"));
             case Table table -> table.rows().stream().flatMap(row -> row.cells().stream()).map(Sheets::text).collect(Collectors.joining("\n"));
             case Picture picture -> picture.alternative();
             default -> "";

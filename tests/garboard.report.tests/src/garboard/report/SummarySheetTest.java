@@ -75,7 +75,7 @@ class SummarySheetTest {
     @Test
     void sheetsComeInTheOrderOfReading() {
         assertThat(report.sheets()).extracting(Sheet::name).containsExactly("Summary", "Cautions", "Particulars", "Checks", "Shortfalls",
-            "Drawings", "Trial", "Readings", "Load analysis", "Start card", "Upkeep", "Instruments", "Record");
+            "Not applicable", "Drawings", "Trial", "Readings", "Load analysis", "Start card", "Upkeep", "Instruments", "Record");
     }
 
     @Test

@@ -98,6 +98,11 @@ record Look(double sizePt, boolean bold, int ink, int fill, Across across, Down 
         return new Look(sizePt, bold, ink, fill, across, down, wrap, edges, format, true);
     }
 
+    /** {@return whether an empty cell of this look shows anything} */
+    boolean hasGround() {
+        return fill != NO_FILL || edges != Edges.NONE;
+    }
+
     /** {@return the height of one line in points} */
     double lineHeightPt() {
         return sizePt * 1.22;

@@ -25,7 +25,7 @@ final class PictureWriter {
 
     private static final double MM_PER_INCH = 25.4;
     /** Fine enough for small letters on paper. */
-    private static final double DOTS_PER_INCH = 240;
+    private static final double DOTS_PER_INCH = 200;
 
     private final XSSFSheet target;
     private final SheetLayout layout;

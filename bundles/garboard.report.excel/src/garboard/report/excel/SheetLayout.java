@@ -24,7 +24,7 @@ import garboard.report.excel.Line.Placed;
 final class SheetLayout {
 
     private static final double POINTS_PER_MM = 72 / 25.4;
-    private static final double SIGNATURE_PT = 26;
+    private static final double SIGNATURE_PT = 24;
 
     /** A picture and the row that its upper edge stands on. */
     record Drawn(Picture picture, int line) {
@@ -105,7 +105,7 @@ final class SheetLayout {
             }
             case Block.Paragraph paragraph -> addParagraph(paragraph);
             case Block.KeyValues pairs -> addPairs(pairs);
-            case Block.SignatureLines signatures -> signatures.signatories().forEach(this::addSignature);
+            case Block.SignatureLines signatures -> addSignatures(signatures);
             case Block.PageBreak pageBreak -> breakNext = true;
             case Table table -> addTable(table, index);
             case Picture picture -> {
@@ -153,7 +153,15 @@ final class SheetLayout {
         into.add(new Placed(spans.get(from + 1), PlainContent.of(entry.value()), PlainContent.look(entry.value(), CellLooks.VALUE)));
     }
 
-    private void addSignature(Block.Signatory signatory) {
+    private void addSignatures(Block.SignatureLines signatures) {
+        Rows.split(List.of(new Placed(grid.all(), new Content.Words(signatures.statement()), CellLooks.paragraph(Block.Style.BODY))), grid, 5, true)
+            .forEach(this::add);
+        for (int index = 0; index < signatures.signatories().size(); index++) {
+            addSignature(signatures.signatories().get(index), index + 1 < signatures.signatories().size());
+        }
+    }
+
+    private void addSignature(Block.Signatory signatory, boolean keep) {
         List<SheetGrid.Span> spans = grid.spans(SheetGrid.signatureWidths());
         if (!signatory.statement().isEmpty()) {
             Rows.split(List.of(new Placed(grid.all(), new Content.Words(signatory.statement()), Look.text(8))), grid, 3, true)
@@ -169,7 +177,7 @@ final class SheetLayout {
         add(Rows.line(List.of(
             new Placed(spans.get(1), new Content.Words("Name, licence"), CellLooks.UNDER_LINE),
             new Placed(spans.get(3), new Content.Words("Place and date"), CellLooks.UNDER_LINE),
-            new Placed(spans.get(5), new Content.Words("Signature"), CellLooks.UNDER_LINE)), grid, 4, false));
+            new Placed(spans.get(5), new Content.Words("Signature"), CellLooks.UNDER_LINE)), grid, 4, keep));
     }
 
     private void addTable(Table table, int index) {

@@ -72,8 +72,8 @@ final class SheetWriter {
             cell.setCellStyle(style);
             fill(cell, placed.content());
             if (placed.span().last() > placed.span().first()) {
-                for (int column = placed.span().first() + 1; column <= placed.span().last(); column++) {
-                    row.createCell(column).setCellStyle(style);
+                for (int column = placed.span().first() + 1; column <= placed.span().last() && placed.look().hasGround(); column++) {
+                    row.createCell(column).setCellStyle(style); // lines and ground of a merged cell are those of every cell in it
                 }
                 target.addMergedRegionUnsafe(new CellRangeAddress(index, index, placed.span().first(), placed.span().last()));
             }

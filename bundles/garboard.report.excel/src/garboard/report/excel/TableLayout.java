@@ -19,7 +19,7 @@ import garboard.report.excel.Line.Placed;
 /** Turns one table into rows of the sheet. */
 final class TableLayout {
 
-    private static final double ROW_PADDING_PT = 3.5;
+    private static final double ROW_PADDING_PT = 2.75;
 
     private final Table table;
     private final SheetGrid grid;

@@ -21,12 +21,15 @@ final class TextMeasure {
         333, 333, 584, 584, 584, 611, 975, 722, 722, 722, 722, 667, 611, 778, 722, 278, 556, 722, 611, 833, 722, 778, 667, 778, 722, 667,
         611, 722, 667, 944, 667, 667, 611, 333, 278, 333, 584, 556, 333, 556, 611, 556, 611, 556, 333, 611, 611, 278, 278, 556, 278, 889,
         611, 611, 611, 611, 389, 556, 333, 611, 556, 778, 556, 556, 500, 389, 280, 389, 584};
-    /** Letters with accents, Greek and the like: as wide as a wide letter. */
-    private static final int OTHER = 667;
+    /** Letters with accents, Greek and the like: as wide as most. */
+    private static final int SMALL = 556;
+    private static final int CAPITAL = 722;
+    private static final int NARROW = 400;
+    private static final String NARROW_SIGNS = "\u00b7\u00b0\u00b9\u00b2\u00b3\u2018\u2019\u201a\u2039\u203a\u00a0";
     private static final int FULL_WIDTH = 1000;
     private static final int FULL_WIDTH_FROM = 0x1100;
     /** Signs such as the tick come from another font. */
-    private static final int SIGNS_FROM = 0x2000;
+    private static final int SIGNS_FROM = 0x2010;
     private static final int SIGN = 850;
     /** Programs hint letters to whole pixels and break a little earlier than the figures say. */
     private static final double SAFETY = 1.04;
@@ -47,10 +50,13 @@ final class TextMeasure {
         if (c >= ' ' && c <= '~') {
             return (bold ? BOLD : REGULAR)[c - ' '];
         }
+        if (NARROW_SIGNS.indexOf(c) >= 0) {
+            return NARROW;
+        }
         if (c >= SIGNS_FROM && c < 0x3000) {
             return SIGN;
         }
-        return c >= FULL_WIDTH_FROM ? FULL_WIDTH : OTHER;
+        return c >= FULL_WIDTH_FROM ? FULL_WIDTH : Character.isUpperCase(c) ? CAPITAL : SMALL;
     }
 
     /**

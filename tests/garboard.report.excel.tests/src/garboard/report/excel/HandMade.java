@@ -54,7 +54,7 @@ final class HandMade {
             upright("First", Block.body("A paragraph"), new Block.Heading("Pairs"), new Block.KeyValues(List.of(Block.Entry.of("Vessel", "Petrel"),
                 Block.Entry.of("Owner", "=cmd|' /C calc'!A0"), new Block.Entry("Day", new Cell.Day(LocalDate.of(2031, 5, 4))))),
                 new Block.Paragraph("Outcome", Block.Style.OUTCOME), loads(),
-                new Block.SignatureLines(List.of(new Block.Signatory("Owner", "", "", "I agree.")))),
+                new Block.SignatureLines("It certifies nothing.", List.of(new Block.Signatory("Owner", "", "", "I agree.")))),
             upright("Margins", margins()), upright("Plan", plan()),
             new Sheet("Picture", "Picture", Orientation.LANDSCAPE,
                 List.of(new Picture("Line", 200, 120, graphics -> graphics.drawLine(0, 0, 200, 120), "a line"), new Block.PageBreak(), readings(),

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
@@ -53,11 +54,15 @@ class PageSetupTest {
         }
     }
 
-    /** Seven pixels of 1/96 in to the character, of which a width unit is 1/256. */
+    /** What is printed across. Seven pixels of 1/96 in to the character, of which a width unit is 1/256. */
     private static double widthMm(XSSFWorkbook workbook, String name) {
         XSSFSheet sheet = workbook.getSheet(name);
-        int lastColumn = sheet.getRow(0).getLastCellNum();
-        return IntStream.range(0, lastColumn).map(sheet::getColumnWidth).sum() / 256.0 * 7 / 96 * 25.4;
+        return IntStream.rangeClosed(0, printed(workbook, sheet).getLastColumn()).map(sheet::getColumnWidth).sum() / 256.0 * 7 / 96 * 25.4;
+    }
+
+    private static CellRangeAddress printed(XSSFWorkbook workbook, XSSFSheet sheet) {
+        String area = workbook.getPrintArea(workbook.getSheetIndex(sheet));
+        return CellRangeAddress.valueOf(area.substring(area.indexOf('!') + 1));
     }
 
     @Test
@@ -76,8 +81,7 @@ class PageSetupTest {
     void printsEverythingThatIsWritten() throws IOException {
         try (XSSFWorkbook workbook = Written.workbook(HandMade.everything())) {
             XSSFSheet sheet = workbook.getSheet("Margins");
-            String area = workbook.getPrintArea(workbook.getSheetIndex(sheet));
-            var range = org.apache.poi.ss.util.CellRangeAddress.valueOf(area.substring(area.indexOf('!') + 1));
+            CellRangeAddress range = printed(workbook, sheet);
             assertThat(range.isInRange(Written.cell(sheet, "Nothing"))).isTrue();
             assertThat(range.isInRange(Written.cell(sheet, "Margin %"))).isTrue();
             assertThat(range.getFirstRow()).isZero();
