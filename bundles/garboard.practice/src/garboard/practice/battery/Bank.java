@@ -32,7 +32,7 @@ final class Bank {
 
     /** Nominal voltage: of blocks in series it adds, whatever stands in parallel. */
     static Voltage nominal(StartingBattery battery) {
-        return Voltage.of(inSeries(battery) * battery.getBlockVoltage().si());
+        return Voltage.of(inSeries(battery) * Argument.positive("voltage of a block", battery.getBlockVoltage()));
     }
 
     /** A figure for a 12 V block, for the whole bank: 12.6 V makes 25.2 V in a bank of 24 V. */

@@ -25,6 +25,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 
+/** The seed is fixed so that a build gives the same answer twice; for a wider search take it out and raise the tries. */
 class ReportRoundTripProperties {
 
     private static final ReportOptions OPTIONS = new ReportOptions(UnitSystem.US, Paper.LETTER, ZonedDateTime.parse("2026-06-01T10:00:00Z"), "1");
@@ -35,7 +36,7 @@ class ReportRoundTripProperties {
     }
 
     /** Whatever is in a record, a report of it can be written, and the record comes back out of it. */
-    @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 12, seed = "42", shrinking = ShrinkingMode.OFF)
     void aReportGivesTheRecordBack(@ForAll("records") CommissioningRecord record) throws Exception {
         RecordFile file = RecordFile.of(record);
         file.items().assign();

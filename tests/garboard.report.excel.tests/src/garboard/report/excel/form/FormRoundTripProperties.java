@@ -18,6 +18,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 
+/** The seed is fixed so that a build gives the same answer twice; for a wider search take it out and raise the tries. */
 class FormRoundTripProperties {
 
     @Provide
@@ -26,7 +27,7 @@ class FormRoundTripProperties {
     }
 
     /** What nobody changed in the form comes back exactly, to the last digit as it was typed. */
-    @Property(tries = 40, shrinking = ShrinkingMode.OFF)
+    @Property(tries = 40, seed = "42", shrinking = ShrinkingMode.OFF)
     void anUntouchedFormGivesTheRecordBack(@ForAll("records") CommissioningRecord record) throws Exception {
         RecordFile base = RecordFile.of(record);
         base.items().assign();
