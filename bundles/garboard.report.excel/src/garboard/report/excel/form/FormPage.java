@@ -31,6 +31,9 @@ final class FormPage {
 
     private static final int HOW_WIDTH = 58;
     private static final int LONGEST_CELL = 32_767;
+    /** Letters that surely fit into a line of a value's cell. */
+    private static final int VALUE_LETTERS = 15;
+    private static final int MOST_LINES = 12;
 
     private final XSSFSheet sheet;
     private final FormLooks looks;
@@ -116,6 +119,8 @@ final class FormPage {
             Optional<Object> first = values.stream().flatMap(Optional::stream).findFirst();
             Row row = fieldRow(labels.labelOfPath(field.path()), field.attribute(), first, false);
             Optional<String> unit = unit(field.attribute(), first);
+            int lines = values.stream().flatMap(Optional::stream).mapToInt(value -> lines(text(field.attribute(), value, unit.orElse("")))).max().orElse(1);
+            row.setHeightInPoints(Math.max(row.getHeightInPoints(), height(lines)));
             for (int slot = 0; slot < FormGrid.ITEMS; slot++) {
                 input(row, FormGrid.VALUE + slot, field.attribute(), values.get(slot), unit);
             }
@@ -164,7 +169,7 @@ final class FormPage {
         int wide = single ? HOW_WIDTH + 17 * (FormGrid.ITEMS - 1) : HOW_WIDTH;
         int lines = Math.max(Math.max(1, (how.length() + wide - 1) / wide), (label.length() + 33) / 34);
         int written = single && attribute.getEAttributeType().getInstanceClass() == String.class ? value.map(text -> lines(text.toString())).orElse(1) : 1;
-        Row row = row(4 + 13 * Math.min(12, Math.max(lines, written)));
+        Row row = row(height(Math.max(lines, written)));
         cell(row, FormGrid.LABEL, label, looks.label);
         unitCell(row, attribute, value);
         int howColumn = single ? FormGrid.VALUE + 1 : FormGrid.HOW;
@@ -175,8 +180,12 @@ final class FormPage {
         return row;
     }
 
+    private static int height(int lines) {
+        return 4 + 13 * Math.min(MOST_LINES, lines);
+    }
+
     private static int lines(String text) {
-        return (int) text.lines().mapToLong(line -> 1 + line.length() / 17).sum();
+        return (int) text.lines().mapToLong(line -> 1 + line.length() / VALUE_LETTERS).sum();
     }
 
     private void unitCell(Row row, EAttribute attribute, Optional<Object> value) {
