@@ -27,10 +27,10 @@ final class ChecksSheet {
         if (systems.isEmpty()) {
             return Optional.empty();
         }
-        var table = Table.of(Table.standing(21), Table.text("check", "Check", 28), Table.text("title", "What must hold", 39),
-            Table.text("subject", "Subject", 25), Table.text("found", "Found", 44), Table.number(Compared.MEASURED, "Measured", 14.5),
+        var table = Table.of(Table.standing(20.5), Table.text("check", "Check", 28), Table.text("title", "What must hold", 39),
+            Table.text("subject", "Subject", 25), Table.text("found", "Found", 45), Table.number(Compared.MEASURED, "Measured", 14),
             Table.number(Compared.LIMIT, "Limit", 13.5), Table.unit("unit", 11.5), Table.number(Compared.MARGIN, "Margin", 13),
-            Table.number("perCent", "Margin %", 11.5), Table.text("gravity", "Gravity", 21), Table.text("basis", "Basis", 27)).repeated();
+            Table.number("perCent", "Margin %", 11.5), Table.text("gravity", "Gravity", 18.5), Table.text("basis", "Basis", 29.5)).repeated();
         systems.forEach((system, verdicts) -> {
             table.group(system);
             verdicts.forEach(verdict -> table.row(row(verdict, material)));

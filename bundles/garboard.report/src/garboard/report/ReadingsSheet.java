@@ -19,15 +19,18 @@ import garboard.quantity.Quantity;
 final class ReadingsSheet {
 
     static final String NAME = "Readings";
-    private static final int MOST_COLUMNS = 9;
-    private static final double LABEL_MM = 62;
-    private static final double UNIT_MM = 18;
+    private static final double LABEL_MM = 50;
+    private static final double UNIT_MM = 14;
+    private static final double FIGURE_MM = 1.7;
+    private static final double BETWEEN_MM = 2.5;
+    private static final int CLOCK_FIGURES = 5;
     private static final double MOST_READING_MM = 30;
     private static final double HUNDRED = 100;
 
     private final Material material;
     private final List<Taken> all;
     private final List<EAttribute> read;
+    private final int mostColumns;
     private final List<Block> blocks = new ArrayList<>();
 
     /** A reading and the step it was taken in. */
@@ -41,6 +44,7 @@ final class ReadingsSheet {
         this.material = material;
         this.all = all;
         this.read = read(all);
+        this.mostColumns = (int) ((Table.LANDSCAPE_MM - LABEL_MM - UNIT_MM) / (BETWEEN_MM + FIGURE_MM * mostFigures()));
     }
 
     static Optional<Sheet> of(Material material) {
@@ -58,8 +62,8 @@ final class ReadingsSheet {
     private void compose(Trial trial) {
         blocks.add(Block.note("Converted to the units of this report; the record keeps each reading as it was given. A limit is the maker's, where the "
             + "record holds one; the checks judge with it."));
-        for (int from = 0; from < all.size(); from += MOST_COLUMNS) {
-            List<Taken> some = all.subList(from, Math.min(from + MOST_COLUMNS, all.size()));
+        for (int from = 0; from < all.size(); from += mostColumns) {
+            List<Taken> some = all.subList(from, Math.min(from + mostColumns, all.size()));
             int place = blocks.size();
             Table table = table(some);
             blocks.add(table);
@@ -79,7 +83,7 @@ final class ReadingsSheet {
     }
 
     private Table table(List<Taken> readings) {
-        int columnCount = Math.min(all.size(), MOST_COLUMNS);
+        int columnCount = Math.min(all.size(), mostColumns);
         double width = Math.min(MOST_READING_MM, (Table.LANDSCAPE_MM - LABEL_MM - UNIT_MM) / columnCount);
         var columns = new ArrayList<Table.Column>();
         columns.add(Table.text("quantity", "Reading", LABEL_MM));
@@ -100,16 +104,41 @@ final class ReadingsSheet {
     }
 
     private void addRows(Table.Builder table, EAttribute field, List<Taken> readings, int columnCount) {
-        List<Quantity<?>> entered = all.stream().<Quantity<?>>map(taken -> taken.value(field)).filter(value -> value != null).toList();
         Optional<MakersLimit> limit = MakersLimit.of(field, material.record());
-        String unit = entered.stream().filter(quantity -> quantity.si() != 0).findFirst().or(() -> entered.stream().findFirst())
-            .map(material.figures()::unit).orElse("");
-        int decimals = Stream.concat(entered.stream(), limit.stream().map(MakersLimit::value))
-            .mapToInt(quantity -> material.figures().shown(quantity, unit).decimals()).max().orElse(0);
+        String unit = unit(field);
+        int decimals = decimals(field);
         table.row(row(Cell.text(material.labels().label(field)), Figures.sign(unit), columnCount,
             readings.stream().map(taken -> Optional.<Quantity<?>>ofNullable(taken.value(field)).map(value -> value.in(unit))).toList(), decimals));
         limit.ifPresent(found -> table.row(row(Cell.faint("    limit: " + (found.atMost() ? "at most" : "at least")), Figures.sign(unit), columnCount,
             readings.stream().map(taken -> Optional.of(found.value().in(unit))).toList(), decimals)));
+    }
+
+    private List<Quantity<?>> entered(EAttribute field) {
+        return all.stream().<Quantity<?>>map(taken -> taken.value(field)).filter(value -> value != null).toList();
+    }
+
+    private Stream<Quantity<?>> printed(EAttribute field) {
+        return Stream.concat(entered(field).stream(), MakersLimit.of(field, material.record()).stream().map(MakersLimit::value));
+    }
+
+    private String unit(EAttribute field) {
+        List<Quantity<?>> entered = entered(field);
+        return entered.stream().filter(quantity -> quantity.si() != 0).findFirst().or(() -> entered.stream().findFirst())
+            .map(material.figures()::unit).orElse("");
+    }
+
+    private int decimals(EAttribute field) {
+        String unit = unit(field);
+        return printed(field).mapToInt(quantity -> material.figures().shown(quantity, unit).decimals()).max().orElse(0);
+    }
+
+    /** Figures, point and sign of the longest number, so that as many readings as can be read stand side by side. */
+    private int mostFigures() {
+        return read.stream().mapToInt(field -> {
+            String format = "%." + decimals(field) + "f";
+            String unit = unit(field);
+            return printed(field).mapToInt(quantity -> String.format(Locale.ROOT, format, quantity.in(unit)).length()).max().orElse(0);
+        }).reduce(CLOCK_FIGURES, Math::max);
     }
 
     private static List<Cell> row(Cell label, String unit, int columnCount, List<Optional<Double>> values, int decimals) {

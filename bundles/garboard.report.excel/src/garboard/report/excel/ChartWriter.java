@@ -40,6 +40,9 @@ final class ChartWriter {
     private static final double LINE_PT = 1.5;
     private static final double TITLE_PT = 10;
     private static final short MARK_SIZE = 6;
+    /** A longer key below the chart would leave no room for the chart. */
+    private static final int MOST_BELOW = 2;
+    private static final int KEY_HUNDREDTHS_PT = 800;
     private static final int GRID_INK = 0xD5D9DC;
     /** Told apart by mark and darkness, so that a copier does not make them one. */
     private static final MarkerStyle[] MARKS =
@@ -67,7 +70,7 @@ final class ChartWriter {
         chart.setTitleOverlay(false);
         frameless(chart);
         if (wanted.series().size() > 1) {
-            chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+            legend(chart, wanted.series().size() > MOST_BELOW ? LegendPosition.RIGHT : LegendPosition.BOTTOM);
         }
         XDDFValueAxis across = chart.createValueAxis(AxisPosition.BOTTOM);
         across.setTitle(wanted.acrossTitle());
@@ -105,6 +108,13 @@ final class ChartWriter {
             series.setMarkerSize(MARK_SIZE);
         }
         series.setLineProperties(line);
+    }
+
+    private static void legend(XSSFChart chart, LegendPosition position) {
+        chart.getOrAddLegend().setPosition(position);
+        var text = chart.getCTChart().getLegend().addNewTxPr();
+        text.addNewBodyPr();
+        text.addNewP().addNewPPr().addNewDefRPr().setSz(KEY_HUNDREDTHS_PT);
     }
 
     /** Ends of an axis at round numbers around the values; from zero where that costs little. */

@@ -24,7 +24,7 @@ import garboard.report.excel.Line.Placed;
 final class SheetLayout {
 
     private static final double POINTS_PER_MM = 72 / 25.4;
-    private static final double SIGNATURE_PT = 24;
+    private static final double SIGNATURE_PT = 21;
 
     /** A picture and the row that its upper edge stands on. */
     record Drawn(Picture picture, int line) {

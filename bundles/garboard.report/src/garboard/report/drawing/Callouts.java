@@ -26,9 +26,14 @@ final class Callouts {
     private final double right;
     private final double top;
     private final double bottom;
+    private final double room;
 
-    /** @param leftRightTopBottom inner edges of the two columns, upper and lower end of both */
-    Callouts(double[] leftRightTopBottom) {
+    /**
+     * @param leftRightTopBottom inner edges of the two columns, upper and lower end of both
+     * @param room width of either column
+     */
+    Callouts(double[] leftRightTopBottom, double room) {
+        this.room = room;
         this.left = leftRightTopBottom[0];
         this.right = leftRightTopBottom[1];
         this.top = leftRightTopBottom[2];
@@ -59,7 +64,7 @@ final class Callouts {
         for (int index = 0; index < callout.lines.size(); index++) {
             boolean name = index == 0;
             pen.ink(name ? Pen.INK : Pen.FAINT);
-            pen.text(callout.lines.get(index), edge, y, name ? atLeft ? Pen.Letters.BOLD_RIGHT : Pen.Letters.BOLD_LEFT
+            pen.textWithin(room, callout.lines.get(index), edge, y, name ? atLeft ? Pen.Letters.BOLD_RIGHT : Pen.Letters.BOLD_LEFT
                 : atLeft ? Pen.Letters.SMALL_RIGHT : Pen.Letters.SMALL_LEFT);
             y += LINE_MM;
         }

@@ -47,7 +47,7 @@ final class ElevationPainter {
             Point2D at = paper(seen.across(), seen.up());
             Marks.draw(pen, at.getX(), at.getY(), seen.part().worst().map(verdict -> verdict.standing()));
         }
-        new Callouts(new double[] {COLUMN_MM - 2, widthMm - COLUMN_MM + 2, HEAD_MM, heightMm - FOOT_MM}).draw(pen, callouts());
+        new Callouts(new double[] {COLUMN_MM - 2, widthMm - COLUMN_MM + 2, HEAD_MM, heightMm - FOOT_MM}, COLUMN_MM - 3).draw(pen, callouts());
         pen.ink(Pen.FAINT).text("\u25c4 " + elevation.leftWord(), area.getX(), HEAD_MM - 1.2, Pen.Letters.SMALL_LEFT)
             .text(elevation.rightWord() + " \u25ba", area.getMaxX(), HEAD_MM - 1.2, Pen.Letters.SMALL_RIGHT);
         new Foot(heights, toPaper.getScaleX()).paint(pen, new Rectangle2D.Double(0, heightMm - FOOT_MM + 4, widthMm, FOOT_MM - 4),
@@ -78,17 +78,22 @@ final class ElevationPainter {
         pen.everywhere();
     }
 
-    /** At the end of the line that lies higher, inside the view; the level one below itself, where no other name comes. */
+    /** At the end where it lies farthest from the level one, and on the side turned away from it; the level one below itself at the right. */
     private void nameSurface(Pen pen, Surface surface, double left, double right) {
         if (surface.slope() == 0) {
             pen.ink(Pen.WATER).text(surface.name(), area.getMaxX() - 1, paper(right, surface.at(right)).getY() + 3.4, Pen.Letters.SMALL_RIGHT);
             return;
         }
-        boolean atRight = surface.slope() >= 0;
+        Surface level = elevation.surfaces().getFirst();
+        double offLeft = surface.at(left) - level.at(left);
+        double offRight = surface.at(right) - level.at(right);
+        boolean alike = Math.abs(Math.abs(offLeft) - Math.abs(offRight)) < 0.2 * Math.abs(offRight - offLeft);
+        boolean atRight = alike ? surface.slope() >= 0 : Math.abs(offRight) > Math.abs(offLeft); // alike: where it lies higher
+        boolean above = (atRight ? offRight : offLeft) >= 0;
         double span = right - left;
         double across = atRight ? right - span * 0.01 : left + span * 0.01;
         Point2D at = paper(across, surface.at(across));
-        double y = Math.max(at.getY() - 0.9, area.getY() + 3);
+        double y = Math.min(Math.max(at.getY() + (above ? -0.9 : 3), area.getY() + 3), area.getMaxY() - 1);
         pen.ink(Pen.WATER).text(surface.name(), at.getX(), y, atRight ? Pen.Letters.SMALL_RIGHT : Pen.Letters.SMALL_LEFT);
     }
 

@@ -96,6 +96,12 @@ final class Pen {
         return this;
     }
 
+    /** A text that must not be wider than there is room for: in smaller letters where it would be. */
+    Pen textWithin(double mostMm, String text, double x, double y, Letters letters) {
+        double width = widthOf(text, letters);
+        return text(text, x, y, width <= mostMm ? letters : new Letters(letters.sizeMm * mostMm / width, letters.bold, letters.anchor));
+    }
+
     double widthOf(String text, Letters letters) {
         return letters.font().getStringBounds(text, graphics.getFontRenderContext()).getWidth();
     }
