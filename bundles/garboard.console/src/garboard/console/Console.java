@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.console;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -9,6 +11,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 
 /**
  * The console: finds the command, parses its arguments, runs it and turns whatever goes wrong into one sentence and an exit
@@ -38,6 +41,7 @@ public final class Console {
         commandLine.setErr(new java.io.PrintWriter(terminal.err(), true));
         commandLine.setCaseInsensitiveEnumValuesAllowed(true);
         commandLine.setUsageHelpWidth(HELP_WIDTH);
+        commandLine.registerConverter(LocalDate.class, Console::date);
         commandLine.setParameterExceptionHandler(wrongUsage());
         commandLine.setExecutionExceptionHandler(failure());
         return commandLine.execute(arguments);
@@ -48,6 +52,14 @@ public final class Console {
         List<String> wanted = CommandName.isName(first) ? List.of(first) : CommandName.all();
         wanted.forEach(name -> top.addSubcommand(name, CommandName.of(name).create(terminal, catalogue)));
         return top;
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException noDate) {
+            throw new TypeConversionException("'" + text + "' is no date; right would be year-month-day, for example 2026-05-31");
+        }
     }
 
     private static IParameterExceptionHandler wrongUsage() {

@@ -161,7 +161,7 @@ class ConsoleTest {
 
     @ParameterizedTest
     @ValueSource(strings = { "", "bogus", "check", "check|none.garboard", "check|.", "check|a.garboard|--format|xml", "check|a.garboard|--format|csv",
-        "report|none.garboard", "new", "form", "read|none.xlsx|--output|x.garboard", "calculate|no-such-thing", "check|text.garboard",
+        "report|none.garboard", "new", "form", "read|none.xlsx|--output|x.garboard", "calculate|no-such-thing", "check|text.garboard", "check|a.garboard|--day|2026-13-01", "read|a.garboard|--output|x.garboard",
         "check|foreign.garboard", "check|cut.garboard", "check|unit.garboard", "read|text.garboard|--output|x.garboard", "check|entity.garboard",
         "report|a.garboard|--output|.", "report|a.garboard|--output|no-folder/r.xlsx", "form|--output|no-folder/f.xlsx", "report|a.garboard|--paper|a3",
         "new|--output|a.garboard", "new|--example|none|--output|b.garboard" })

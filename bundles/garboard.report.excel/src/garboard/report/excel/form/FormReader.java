@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
+import org.apache.poi.UnsupportedFileFormatException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
@@ -100,7 +101,7 @@ public final class FormReader {
         }
         try {
             return new XSSFWorkbook(OPCPackage.open(file.toFile(), PackageAccess.READ));
-        } catch (InvalidFormatException | OpenXML4JRuntimeException | POIXMLException noWorkbook) {
+        } catch (InvalidFormatException | UnsupportedFileFormatException | OpenXML4JRuntimeException | POIXMLException noWorkbook) {
             throw new FormReadException("The file " + file + " is no Excel workbook (.xlsx), or it was cut short.", noWorkbook);
         } catch (RuntimeException unreadable) {
             // The library meets damaged files with all sorts of exceptions; none of them may reach a person as a stack trace.
