@@ -23,7 +23,7 @@ final class Arrows {
         }
 
         private static boolean isJdk(String name) {
-            return List.of("java.", "javax.crypto", "javax.xml", "org.w3c.dom", "org.xml.sax").stream().anyMatch(name::startsWith);
+            return List.of("java.", "javax.crypto", "javax.imageio", "javax.xml", "org.w3c.dom", "org.xml.sax").stream().anyMatch(name::startsWith);
         }
     }
 

@@ -35,8 +35,13 @@ class DocumentsTest {
     @Test
     void topLevelHoldsNothingElse() throws IOException {
         try (var found = Files.list(REPOSITORY.root())) {
-            assertThat(found.map(Path::getFileName).map(Path::toString).filter(name -> !name.startsWith(".")))
+            // a reader who tried the README's commands here has reports and records beside the sources
+            assertThat(found.map(Path::getFileName).map(Path::toString).filter(name -> !name.startsWith(".")).filter(name -> !isAReadersOwn(name)))
                     .containsExactlyInAnyOrder("README.md", "DEVELOPERS.md", "pom.xml", "bundles", "features", "releng", "tests");
         }
+    }
+
+    private static boolean isAReadersOwn(String name) {
+        return name.endsWith(".xlsx") || name.endsWith(".garboard") || name.endsWith(".bak");
     }
 }
