@@ -42,7 +42,8 @@ final class ReadingCharts {
         var charts = new ArrayList<Chart>();
         TITLES.forEach((unit, title) -> {
             for (List<Chart.Series> together : apart(byUnit.getOrDefault(unit, List.of()), table)) {
-                String named = together.size() == 1 ? together.getFirst().name() : title;
+                boolean alone = together.stream().filter(series -> !series.limit()).count() == 1;
+                String named = alone ? together.getFirst().name() : title;
                 charts.add(new Chart(named, place, 0, "Load, %", together, unit));
             }
         });

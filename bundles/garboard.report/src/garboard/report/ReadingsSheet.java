@@ -105,7 +105,7 @@ final class ReadingsSheet {
 
     private void addRows(Table.Builder table, EAttribute field, List<Taken> readings, int columnCount) {
         Optional<MakersLimit> limit = MakersLimit.of(field, material.record());
-        String unit = unit(field);
+        String unit = material.unit(field);
         int decimals = decimals(field);
         table.row(row(Cell.text(material.labels().label(field)), Figures.sign(unit), columnCount,
             readings.stream().map(taken -> Optional.<Quantity<?>>ofNullable(taken.value(field)).map(value -> value.in(unit))).toList(), decimals));
@@ -121,14 +121,8 @@ final class ReadingsSheet {
         return Stream.concat(entered(field).stream(), MakersLimit.of(field, material.record()).stream().map(MakersLimit::value));
     }
 
-    private String unit(EAttribute field) {
-        List<Quantity<?>> entered = entered(field);
-        return entered.stream().filter(quantity -> quantity.si() != 0).findFirst().or(() -> entered.stream().findFirst())
-            .map(material.figures()::unit).orElse("");
-    }
-
     private int decimals(EAttribute field) {
-        String unit = unit(field);
+        String unit = material.unit(field);
         return printed(field).mapToInt(quantity -> material.figures().shown(quantity, unit).decimals()).max().orElse(0);
     }
 
@@ -136,7 +130,7 @@ final class ReadingsSheet {
     private int mostFigures() {
         return read.stream().mapToInt(field -> {
             String format = "%." + decimals(field) + "f";
-            String unit = unit(field);
+            String unit = material.unit(field);
             return printed(field).mapToInt(quantity -> String.format(Locale.ROOT, format, quantity.in(unit)).length()).max().orElse(0);
         }).reduce(CLOCK_FIGURES, Math::max);
     }

@@ -20,6 +20,8 @@ import garboard.report.excel.Line.Placed;
 final class TableLayout {
 
     private static final double ROW_PADDING_PT = 2.75;
+    /** A third of a page. */
+    private static final double KEPT_TOGETHER_PT = 240;
 
     private final Table table;
     private final SheetGrid grid;
@@ -47,7 +49,19 @@ final class TableLayout {
             layout.lineOfRow[row] = firstLine + layout.lines.size();
             layout.addRow(row);
         }
+        layout.keepSmallTogether();
         return layout;
+    }
+
+    /** A small table, such as all that is said of one shortfall, does not go over two pages. */
+    private void keepSmallTogether() {
+        if (table.repeated() || lines.stream().mapToDouble(Line::heightPt).sum() > KEPT_TOGETHER_PT) {
+            return;
+        }
+        for (int index = 0; index + 1 < lines.size(); index++) {
+            Line line = lines.get(index);
+            lines.set(index, new Line(line.heightPt(), true, line.breakBefore(), line.cells()));
+        }
     }
 
     List<Line> lines() {
