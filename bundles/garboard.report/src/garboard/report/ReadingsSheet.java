@@ -2,9 +2,11 @@
 package garboard.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -146,21 +148,29 @@ final class ReadingsSheet {
         return cells;
     }
 
+    /** The instruments by their names, where they are told by what the record calls them. */
+    private String instruments(String told) {
+        return Stream.of(told.split(",")).map(String::strip).map(one -> material.record().getInstruments().stream()
+            .filter(instrument -> one.equals(instrument.getId())).findFirst().flatMap(instrument -> Material.present(instrument.getName())).orElse(one))
+            .collect(Collectors.joining(", "));
+    }
+
     private void addRemarks(Trial trial) {
         var lines = new ArrayList<String>();
         trial.getLoadSteps().forEach(step -> Material.present(step.getRemarks())
             .ifPresent(remark -> lines.add((step.getLoad() == null ? "" : "Load " + step.getLoad() + ": ") + remark)));
-        for (Taken taken : all) {
-            Reading reading = taken.reading();
-            String at = Days.clock(reading.getAt());
-            String lead = at.isEmpty() ? "" : at + ": ";
-            Material.present(reading.getNote()).ifPresent(note -> lines.add(lead + note));
+        var smoke = new LinkedHashMap<String, List<String>>();
+        for (int index = 0; index < all.size(); index++) {
+            Reading reading = all.get(index).reading();
+            String when = heading(all.get(index), index);
+            Material.present(reading.getNote()).ifPresent(note -> lines.add(when + ": " + note));
             if (reading.eIsSet(GarboardPackage.Literals.READING__SMOKE)) {
-                lines.add(lead + "smoke: " + material.labels().label(reading.getSmoke()).toLowerCase(Locale.ROOT));
+                smoke.computeIfAbsent(material.labels().label(reading.getSmoke()).toLowerCase(Locale.ROOT), key -> new ArrayList<>()).add(when);
             }
         }
+        smoke.forEach((what, when) -> lines.add("Smoke " + what + ": " + String.join(", ", when)));
         all.stream().map(taken -> taken.reading().getInstruments()).flatMap(text -> Material.present(text).stream()).distinct()
-            .forEach(text -> lines.add("Read with: " + text));
+            .forEach(text -> lines.add("Read with: " + instruments(text)));
         if (!lines.isEmpty()) {
             blocks.add(new Block.Heading("Remarks"));
             blocks.add(Block.body(String.join("\n", lines)));

@@ -10,6 +10,7 @@ import java.io.IOException;
 
 import javax.imageio.ImageIO;
 
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.junit.jupiter.api.Test;
 
 import garboard.model.FuelKind;
@@ -43,6 +44,21 @@ class OtherSheetsTest {
         assertThat(Sheets.number(table, oil + 1, "10:15")).isEqualTo(150);
         int back = Sheets.row(table, "Back pressure");
         assertThat(Sheets.text(table.rows().get(back + 1).cells().getFirst())).contains("at most");
+    }
+
+    @Test
+    void allReadingsOfATrialStandSideBySide() {
+        var record = SampleRecord.make();
+        var readings = record.getTrial().getLoadSteps().getFirst().getReadings();
+        for (int more = 0; more < 12; more++) {
+            readings.add(EcoreUtil.copy(readings.getFirst()));
+        }
+        assertThat(Sheets.tables(Sheets.report(record), "Readings")).hasSize(1);
+    }
+
+    @Test
+    void tellsTheSmokeOnceForAllReadingsThatSawTheSame() {
+        assertThat(Sheets.words(Sheets.sample(), "Readings")).contains("Smoke none: 10:15");
     }
 
     @Test

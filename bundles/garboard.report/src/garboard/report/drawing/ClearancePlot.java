@@ -27,6 +27,7 @@ public final class ClearancePlot {
     private static final int STEPS = 60;
     private static final double LEFT_MM = 18;
     private static final double NAMES_MM = 60;
+    private static final double NAMES_FROM_MM = 14.5;
     private static final double FOOT_MM = 10;
     private static final double HEAD_MM = 5;
     private static final double LINE_MM = 3.4;
@@ -154,8 +155,8 @@ public final class ClearancePlot {
             style(pen, curves.indexOf(curve)).line(x + 5, top + LINE_MM / 2, x + 13, top + LINE_MM / 2);
             pen.ink(Pen.FAINT).width(Pen.HAIR).line(x, axes.y(curve.last()), x + 5, top + LINE_MM / 2);
             for (int index = 0; index < lines.size(); index++) {
-                pen.ink(index == 0 ? Pen.INK : Pen.FAINT).text(lines.get(index), x + 14.5, top + LINE_MM * (index + 0.8),
-                    index == 0 ? Pen.Letters.BOLD_LEFT : Pen.Letters.SMALL_LEFT);
+                pen.ink(index == 0 ? Pen.INK : Pen.FAINT)
+                    .textWithin(NAMES_MM - NAMES_FROM_MM - 1, lines.get(index), x + NAMES_FROM_MM, top + LINE_MM * (index + 0.8), index == 0 ? Pen.Letters.BOLD_LEFT : Pen.Letters.SMALL_LEFT);
             }
             free = top + need;
         }

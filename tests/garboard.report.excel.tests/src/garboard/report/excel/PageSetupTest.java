@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Offset.offset;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.stream.IntStream;
 
 import org.apache.poi.ss.usermodel.PageMargin;
@@ -14,6 +15,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 
+import garboard.report.Block;
 import garboard.report.Cell;
 import garboard.report.Paper;
 import garboard.report.Table;
@@ -95,6 +97,23 @@ class PageSetupTest {
             assertThat(sheet.getHeader().getLeft()).endsWith("Record GB-1 && A"); // a single ampersand would be a code
             assertThat(sheet.getFooter().getRight()).endsWith("&P of &N");
             assertThat(sheet.getFooter().getLeft()).contains("2031-05-04 16:20").contains("Garboard 0.1.0");
+        }
+    }
+
+    @Test
+    void keepsASmallTableOnOnePage() throws IOException {
+        var tables = new ArrayList<Block>();
+        for (int number = 0; number < 40; number++) {
+            tables.add(Table.of(Table.text("a", "", 91), Table.text("b", "", 91)).group("Table " + number)
+                .row(Cell.text("row"), Cell.text("one\ntwo")).row(Cell.text("row"), Cell.text("one")).row(Cell.text("row"), Cell.text("one")).build());
+        }
+        try (XSSFWorkbook workbook = Written.workbook(HandMade.of(HandMade.upright("Small", tables.toArray(Block[]::new))))) {
+            XSSFSheet sheet = workbook.getSheet("Small");
+            assertThat(sheet.getRowBreaks()).isNotEmpty();
+            for (int last : sheet.getRowBreaks()) {
+                var first = sheet.getRow(last + 1).getCell(0); // the heading of a table, or the gap before it
+                assertThat(first == null ? "" : first.getStringCellValue()).isNotEqualTo("row");
+            }
         }
     }
 
