@@ -27,6 +27,7 @@ final class SummarySheet {
     private static final int GRAVEST = 5;
     /** Lines that there is room for above the signatures, and the characters of one in either column of words. */
     private static final int GRAVEST_LINES = 13;
+    private static final int GRAVEST_LINES_LETTER = 9;
     private static final int LINE_CHARACTERS = 46;
 
     private static final List<Standing> ONLY_WHERE_THERE_ARE = List.of(Standing.CHECK_BROKE, Standing.BORDERLINE, Standing.ACCEPTED);
@@ -147,13 +148,14 @@ final class SummarySheet {
         into.add(new Block.Heading("What to mend first"));
         var table = Table.of(Table.standing(22), Table.text("gravity", "Gravity", 24), Table.text("found", "Found", 68),
             Table.text("remedy", "What would make it meet", 68));
+        int most = material.options().paper() == Paper.LETTER ? GRAVEST_LINES_LETTER : GRAVEST_LINES; // the sheet is shorter
         int told = 0;
         int lines = 0;
         for (Verdict verdict : open) {
             String found = Material.sentence(verdict) + " (" + verdict.check().id() + ")";
             String remedy = verdict.remedy().map(Remedy::text).orElse(verdict.check().remedyInWords());
             lines += Math.max(found.length(), remedy.length()) / LINE_CHARACTERS + 1;
-            if (told == GRAVEST || told > 0 && lines > GRAVEST_LINES) {
+            if (told == GRAVEST || told > 0 && lines > most) {
                 break; // the signatures stay on the page
             }
             table.row(new Cell.Stands(verdict.standing()), Cell.text(verdict.check().gravity().label()), Cell.text(found), Cell.text(remedy));
