@@ -76,7 +76,7 @@ public final class Evaluator {
             List<Verdict> into) {
         List<EObject> ofType = objects.of(check.subjectType());
         if (ofType.isEmpty()) {
-            into.add(judge.subjectNotEntered(check, missingSubject(check.subjectType(), record)));
+            into.add(judge.subjectNotEntered(check, missingSubject(check.subjectType(), record), record, today));
             return;
         }
         for (EObject object : ofType) {

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import garboard.model.CommissioningRecord;
 import garboard.model.Labels;
@@ -53,10 +54,27 @@ final class Judge {
                 Optional.empty(), List.of(), Optional.of(fault));
     }
 
-    /** The verdict for a subject that is not in the record at all. */
-    Verdict subjectNotEntered(Check<?> check, Missing missing) {
+    /** The verdict for a subject that is not in the record at all: not entered, unless the check would not apply to any. */
+    <S extends EObject> Verdict subjectNotEntered(Check<S> check, Missing missing, CommissioningRecord record, LocalDate today) {
+        S blank = check.cast(EcoreUtil.create(check.subjectType()));
+        var situation = new Situation<>(blank, record, today);
+        for (Condition<? super S> condition : check.conditions()) {
+            if (ruledOut(condition, situation)) {
+                return verdict(check, missing.owner(), Standing.DOES_NOT_APPLY, condition.reasonIfNot(), Comparing.NOTHING,
+                        Optional.empty(), List.of(), Optional.empty());
+            }
+        }
         return verdict(check, missing.owner(), Standing.CANNOT_TELL, "Not entered: " + missing.label(), Comparing.NOTHING,
                 Optional.empty(), List.of(missing), Optional.empty());
+    }
+
+    private <S extends EObject> boolean ruledOut(Condition<? super S> condition, Situation<S> situation) {
+        try {
+            return missing(condition.needs(), situation).isEmpty() && !condition.test().test(situation);
+        } catch (RuntimeException needsTheSubject) {
+            // A condition may look around its subject, which here stands nowhere: then it is undecided.
+            return false;
+        }
     }
 
     private <S extends EObject> Verdict judge(Check<S> check, Situation<S> situation) {

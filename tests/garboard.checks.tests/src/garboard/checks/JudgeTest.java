@@ -97,6 +97,20 @@ class JudgeTest {
     }
 
     @Test
+    void doesNotApplyWhenAnotherPartRulesItOutThoughTheSubjectIsNotInTheRecord() {
+        Check<?> check = Samples.height().applies(Condition.<garboard.model.SiphonBreak>when("broad boats").known(path(VESSEL__BEAM))
+            .test(s -> s.vessel().getBeam().si() > 3, "the boat is narrow")).build();
+        var record = GarboardFactory.eINSTANCE.createCommissioningRecord();
+        record.setVessel(GarboardFactory.eINSTANCE.createVessel());
+        assertThat(Samples.judgeOne(check, record).standing()).isEqualTo(Standing.CANNOT_TELL);
+        record.getVessel().setBeam(Length.of(2, "m"));
+        assertThat(Samples.judgeOne(check, record).standing()).isEqualTo(Standing.DOES_NOT_APPLY);
+        assertThat(Samples.judgeOne(check, record).sentence()).isEqualTo("the boat is narrow");
+        record.getVessel().setBeam(Length.of(4, "m"));
+        assertThat(Samples.judgeOne(check, record).standing()).isEqualTo(Standing.CANNOT_TELL);
+    }
+
+    @Test
     void cannotTellWhenTheConditionIsUndecided() {
         var record = Samples.seatAt("1 m");
         record.getRawWater().getSiphonBreak().eUnset(garboard.model.GarboardPackage.Literals.SIPHON_BREAK__KIND);
