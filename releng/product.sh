@@ -5,7 +5,7 @@ readonly REPOSITORY=$(dirname "$releng")
 readonly PRODUCT=$releng/garboard.console.product/target/products/garboard.console.product/linux/gtk/x86_64
 readonly PRODUCT_STAMP=$releng/garboard.console.product/target/product.built
 # What is run once after a build, so that the JVM can cache the classes it needs.
-readonly TRAINING=(catalogue)
+readonly TRAINING=(check "$REPOSITORY/bundles/garboard.examples/records/motor-cruiser.garboard")
 readonly BUILD_LOG=$releng/.cache/build.log
 
 # True when there is no product, or something that goes into it is newer.
