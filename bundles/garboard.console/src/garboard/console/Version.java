@@ -13,6 +13,8 @@ final class Version {
     /** The bundle's version; "development" outside a framework, as in a test on a plain class path. */
     static String ofProgram() {
         Bundle bundle = FrameworkUtil.getBundle(Version.class);
-        return bundle == null ? "development" : bundle.getVersion().toString();
+        // without the qualifier, which tells when it was built and crowds the foot of a page
+        return bundle == null ? "development"
+                : bundle.getVersion().getMajor() + "." + bundle.getVersion().getMinor() + "." + bundle.getVersion().getMicro();
     }
 }
