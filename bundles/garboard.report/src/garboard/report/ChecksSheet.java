@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
+import garboard.checks.Basis;
 import garboard.checks.Standing;
 import garboard.checks.Verdict;
 import garboard.model.GarboardPackage;
@@ -28,9 +29,9 @@ final class ChecksSheet {
             return Optional.empty();
         }
         var table = Table.of(Table.standing(20.5), Table.text("check", "Check", 28), Table.text("title", "What must hold", 39),
-            Table.text("subject", "Subject", 25), Table.text("found", "Found", 45), Table.number(Compared.MEASURED, "Measured", 14),
+            Table.text("subject", "Subject", 25), Table.text("found", "Found", 43.5), Table.number(Compared.MEASURED, "Measured", 15.5),
             Table.number(Compared.LIMIT, "Limit", 13.5), Table.unit("unit", 11.5), Table.number(Compared.MARGIN, "Margin", 13),
-            Table.number("perCent", "Margin %", 11.5), Table.text("gravity", "Gravity", 18.5), Table.text("basis", "Basis", 29.5)).repeated();
+            Table.number("perCent", "Margin %", 11.5), Table.text("gravity", "Gravity", 18.5), Table.text("basis", "Basis", 29.5)).repeated().size(Table.Size.SMALL);
         systems.forEach((system, verdicts) -> {
             table.group(system);
             verdicts.forEach(verdict -> table.row(row(verdict, material)));
@@ -88,9 +89,17 @@ final class ChecksSheet {
         return cells;
     }
 
-    static String basis(Verdict verdict) {
+    /** The citation and how its text reached us. Of the kinds of authority only the law is named: the citations tell the others. */
+    private static String basis(Basis basis) {
+        return switch (basis.kind()) {
+            case COMMON_PRACTICE, REGULATION, DERIVED -> basis.toString();
+            case STANDARD, HANDBOOK, TRADE_PRESS -> basis.citation() + " (" + basis.status().label() + ")";
+        };
+    }
+
+    private static String basis(Verdict verdict) {
         String origin = verdict.limit().filter(limit -> limit.fromMaker()).map(limit -> "Limit used: " + limit.origin() + ". Otherwise: ")
             .orElse("");
-        return origin + verdict.check().basis();
+        return origin + basis(verdict.check().basis());
     }
 }

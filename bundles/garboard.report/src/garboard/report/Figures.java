@@ -3,6 +3,7 @@ package garboard.report;
 
 import java.util.Map;
 
+import garboard.quantity.Area;
 import garboard.quantity.Display;
 import garboard.quantity.Quantity;
 import garboard.quantity.UnitSystem;
@@ -17,8 +18,11 @@ public final class Figures {
         Map.entry("ft2", "ft\u00b2"), Map.entry("m3", "m\u00b3"), Map.entry("cm3", "cm\u00b3"), Map.entry("in3", "in\u00b3"),
         Map.entry("ft3", "ft\u00b3"), Map.entry("m3/min", "m\u00b3/min"), Map.entry("m3/h", "m\u00b3/h"), Map.entry("m3/s", "m\u00b3/s"),
         Map.entry("ft3/min", "ft\u00b3/min"), Map.entry("kg/m3", "kg/m\u00b3"), Map.entry("lb/ft3", "lb/ft\u00b3"),
-        Map.entry("ohm", "\u03a9"), Map.entry("mohm", "m\u03a9"), Map.entry("uohm", "\u00b5\u03a9"), Map.entry("kohm", "k\u03a9"),
+        Map.entry("um", "\u00b5m"), Map.entry("uA", "\u00b5A"), Map.entry("ohm", "\u03a9"), Map.entry("mohm", "m\u03a9"), Map.entry("uohm", "\u00b5\u03a9"), Map.entry("kohm", "k\u03a9"),
         Map.entry("Mohm", "M\u03a9"), Map.entry("ohm/km", "\u03a9/km"), Map.entry("1", ""));
+
+    /** Below this an area is that of a conductor, told in square millimetres whatever the system. */
+    private static final double CONDUCTOR_M2 = 2e-4;
 
     private final Display display;
 
@@ -46,7 +50,7 @@ public final class Figures {
 
     /** {@return number and unit, for running text} */
     public String text(Quantity<?> quantity) {
-        return written(display.format(quantity));
+        return text(quantity, unit(quantity));
     }
 
     /** {@return the same in a unit of choice} */
@@ -56,6 +60,9 @@ public final class Figures {
 
     /** {@return the symbol of the customary unit for a size} */
     public String unit(Quantity<?> quantity) {
+        if (quantity instanceof Area && quantity.si() != 0 && Math.abs(quantity.si()) < CONDUCTOR_M2) {
+            return "mm2";
+        }
         String shown = display.format(quantity);
         return shown.substring(shown.indexOf(' ') + 1);
     }

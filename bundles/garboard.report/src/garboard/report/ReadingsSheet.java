@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -67,11 +68,12 @@ final class ReadingsSheet {
         for (int from = 0; from < all.size(); from += mostColumns) {
             List<Taken> some = all.subList(from, Math.min(from + mostColumns, all.size()));
             int place = blocks.size();
-            Table table = table(some);
+            var rows = new LinkedHashMap<EAttribute, Integer>();
+            Table table = table(some, rows);
             blocks.add(table);
             long loads = some.stream().map(taken -> taken.step().getLoad()).filter(load -> load != null).mapToDouble(Quantity::si).distinct().count();
             if (loads > 1) {
-                ReadingCharts.add(table, place, blocks);
+                ReadingCharts.add(table, place, rows, blocks);
             }
         }
         addRemarks(trial);
@@ -84,7 +86,8 @@ final class ReadingsSheet {
             .filter(field -> readings.stream().anyMatch(taken -> taken.reading().eIsSet(field))).toList();
     }
 
-    private Table table(List<Taken> readings) {
+    /** @param rows is told in which row each quantity stands */
+    private Table table(List<Taken> readings, Map<EAttribute, Integer> rows) {
         int columnCount = Math.min(all.size(), mostColumns);
         double width = Math.min(MOST_READING_MM, (Table.LANDSCAPE_MM - LABEL_MM - UNIT_MM) / columnCount);
         var columns = new ArrayList<Table.Column>();
@@ -96,7 +99,10 @@ final class ReadingsSheet {
         var table = Table.of(columns.toArray(Table.Column[]::new));
         table.row(row(Cell.strong("Load"), "%", columnCount,
             readings.stream().map(taken -> Optional.ofNullable(taken.step().getLoad()).map(load -> load.si() * HUNDRED)).toList(), 0));
-        read.forEach(field -> addRows(table, field, readings, columnCount));
+        for (EAttribute field : read) {
+            rows.put(field, table.size());
+            addRows(table, field, readings, columnCount);
+        }
         return table.build();
     }
 

@@ -65,7 +65,7 @@ final class StartCardSheet {
 
     private static void add(String heading, List<String> lines, List<Block> into) {
         into.add(new Block.Heading(heading));
-        var table = Table.of(Table.text("box", "", 8), Table.text("line", "", 174)).large();
+        var table = Table.of(Table.text("box", "", 8), Table.text("line", "", 174)).size(Table.Size.LARGE);
         lines.forEach(line -> table.row(Cell.text("\u25a1"), Cell.text(line)));
         into.add(table.build());
     }

@@ -21,7 +21,9 @@ public record Table(List<Column> columns, List<Row> rows, boolean repeated, Size
     public enum Size {
         USUAL,
         /** To be read at arm's length. */
-        LARGE
+        LARGE,
+        /** Where many columns must go on one page. */
+        SMALL
     }
 
     /** What a column holds. */
@@ -176,9 +178,14 @@ public record Table(List<Column> columns, List<Row> rows, boolean repeated, Size
             return this;
         }
 
-        public Builder large() {
-            size = Size.LARGE;
+        public Builder size(Size letters) {
+            size = letters;
             return this;
+        }
+
+        /** {@return how many rows there are so far} */
+        public int size() {
+            return rows.size();
         }
 
         public boolean isEmpty() {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 import garboard.quantity.Angle;
+import garboard.quantity.Area;
 import garboard.quantity.GaugePressure;
 import garboard.quantity.Kind;
 import garboard.quantity.Length;
@@ -28,6 +29,12 @@ class FiguresTest {
         assertThat(metric.text(Angle.of(25, "deg"))).isEqualTo("25°");
         assertThat(metric.text(Resistance.of(0.0021))).isEqualTo("2.1 mΩ");
         assertThat(customary.text(Ratio.of(0.85))).isEqualTo("85 %");
+    }
+
+    @Test
+    void tellsConductorsInSquareMillimetresInEitherSystem() {
+        assertThat(customary.text(Area.of(35, "mm2"))).isEqualTo("35 mm²");
+        assertThat(customary.text(Area.of(20, "in2"))).isEqualTo("20 in²");
     }
 
     @Test

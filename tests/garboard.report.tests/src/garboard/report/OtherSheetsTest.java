@@ -7,6 +7,7 @@ import static org.assertj.core.data.Offset.offset;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 
 import javax.imageio.ImageIO;
 
@@ -59,6 +60,17 @@ class OtherSheetsTest {
     @Test
     void tellsTheSmokeOnceForAllReadingsThatSawTheSame() {
         assertThat(Sheets.words(Sheets.sample(), "Readings")).contains("Smoke none: 10:15");
+    }
+
+    @Test
+    void chartsStayReadable() {
+        List<Chart> charts = Sheets.sample().sheet("Readings").orElseThrow().blocks().stream().filter(ChartRow.class::isInstance)
+            .flatMap(row -> ((ChartRow) row).charts().stream()).toList();
+        assertThat(charts).extracting(Chart::title).contains("Frequency", "Voltage", "Back pressure", "Oil pressure");
+        assertThat(charts).allSatisfy(chart -> assertThat(chart.series()).hasSizeLessThanOrEqualTo(4));
+        Chart back = charts.stream().filter(chart -> chart.title().equals("Back pressure")).findFirst().orElseThrow();
+        assertThat(back.series()).extracting(Chart.Series::name).containsExactly("Back pressure", "Limit: back pressure");
+        assertThat(back.series()).extracting(Chart.Series::limit).containsExactly(false, true);
     }
 
     @Test

@@ -10,6 +10,7 @@ import garboard.report.Table;
 final class CellLooks {
 
     static final double TABLE_PT = 8;
+    static final double SMALL_PT = 7.5;
     static final double LARGE_PT = 10.5;
     static final Look HEADING = Look.text(17).strong().ink(Look.ACCENT).oneLine().inTheMiddle();
     static final Look UNDER_HEADING = Look.text(8.5).ink(Look.FAINT_INK).oneLine().edges(Look.Edges.BELOW_FIRM);

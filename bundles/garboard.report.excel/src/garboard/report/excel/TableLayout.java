@@ -108,7 +108,11 @@ final class TableLayout {
     }
 
     private Look sized(Look look) {
-        return table.size() == Table.Size.LARGE ? look.size(CellLooks.LARGE_PT) : look;
+        return switch (table.size()) {
+            case USUAL -> look;
+            case LARGE -> look.size(CellLooks.LARGE_PT);
+            case SMALL -> look.size(CellLooks.SMALL_PT);
+        };
     }
 
     private SheetGrid.Span tableSpan() {

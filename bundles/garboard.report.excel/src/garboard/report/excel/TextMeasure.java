@@ -86,7 +86,7 @@ final class TextMeasure {
         for (int index = 0; index < text.length(); index++) {
             char c = text.charAt(index);
             used += advance(c, bold) * perThousandth;
-            if (used > widthPt && c != ' ' && index > start) {
+            while (used > widthPt && c != ' ' && index > start) {
                 int end = breakAfter >= start ? breakAfter + 1 : index;
                 into.add(text.substring(start, end));
                 used -= breakAfter >= start ? usedAtBreak : used - advance(c, bold) * perThousandth;

@@ -11,7 +11,6 @@ import garboard.report.drawing.PlacedPart.Circuit;
 /** Scale bar and key at the foot of a drawing. */
 final class Foot {
 
-    private static final double[] SCALES_M = {0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10};
     private static final double LONGEST_MM = 45;
     private static final double SAMPLE_MM = 9;
 
@@ -51,10 +50,7 @@ final class Foot {
     }
 
     private double scaleBar(Pen pen, double x, double y) {
-        double length = SCALES_M[0];
-        for (double candidate : SCALES_M) {
-            length = candidate * mmPerMetre <= LONGEST_MM ? candidate : length;
-        }
+        double length = heights.longestRound(LONGEST_MM / mmPerMetre);
         double width = length * mmPerMetre;
         pen.ink(Pen.INK).fill(new Rectangle2D.Double(x, y - 1.2, width / 2, 1.2)).width(Pen.HAIR)
             .draw(new Rectangle2D.Double(x, y - 1.2, width, 1.2));

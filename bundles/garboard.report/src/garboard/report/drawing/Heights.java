@@ -40,6 +40,19 @@ final class Heights {
         return (leading <= 1 ? 1 : leading <= 2 ? 2 : leading <= 5 ? 5 : 10) * power * unit;
     }
 
+    /** {@return the longest round length that is no longer than this one, in metres, for a scale bar} */
+    double longestRound(double metres) {
+        double[] inches = {1, 2, 4, 6, 12, 24, 48, 120, 240};
+        double[] millimetres = {20, 50, 100, 200, 500, 1000, 2000, 5000, 10000};
+        boolean metric = figures.system() == UnitSystem.SI;
+        double unit = metric ? 0.001 : 0.0254;
+        double longest = unit;
+        for (double candidate : metric ? millimetres : inches) {
+            longest = candidate * unit <= metres ? candidate * unit : longest;
+        }
+        return longest;
+    }
+
     String angle(Angle angle) {
         return figures.text(angle, "deg");
     }

@@ -30,6 +30,13 @@ class TextMeasureTest {
     }
 
     @Test
+    void breaksAgainWhereAWideLetterFollowsANarrowBreak() {
+        double width = TextMeasure.width("MM", 10, false);
+        assertThat(TextMeasure.wrap(" MMM", width, 10, false)).containsExactly(" ", "MM", "M");
+        assertThat(TextMeasure.wrap("i-" + "\u4e00", TextMeasure.width("\u4e00", 10, false) - 1, 10, false)).hasSize(2);
+    }
+
+    @Test
     void keepsLineBreaks() {
         assertThat(TextMeasure.wrap("a\n\nb", 100, 10, false)).containsExactly("a\n", "\n", "b");
     }

@@ -75,6 +75,14 @@ class DrawingsTest {
     }
 
     @Test
+    void scaleBarIsARoundLengthOfTheReadersUnits() {
+        var metric = new Heights(figures, Water.about(record));
+        assertThat(metric.length(metric.longestRound(1.3))).isEqualTo("1000 mm");
+        var customary = new Heights(Figures.in(UnitSystem.US), Water.about(record));
+        assertThat(customary.length(customary.longestRound(0.7))).isEqualTo("24 in"); // 0.7 m is 27.6 in
+    }
+
+    @Test
     void everyDrawingPutsInkOnThePaper() {
         for (Picture picture : DrawnSample.pictures(record, evaluation, figures)) {
             assertThat(inkOn(picture)).as(picture.name()).isGreaterThan(0.005).isLessThan(0.5);
