@@ -55,7 +55,7 @@ record Material(CommissioningRecord record, Evaluation evaluation, ReportOptions
     /** A quantity as given, and where the given unit is not the report's, the same in the report's in brackets. */
     String inBoth(Quantity<?> quantity, EAttribute field) {
         String unit = unit(field);
-        boolean same = quantity instanceof TimeSpan || Figures.sign(quantity.givenUnit()).equals(Figures.sign(unit));
+        boolean same = quantity.si() == 0 || quantity instanceof TimeSpan || Figures.sign(quantity.givenUnit()).equals(Figures.sign(unit));
         return same ? quantity.toString() : quantity + " (" + figures.text(quantity, unit) + ")";
     }
 
