@@ -38,13 +38,13 @@ final class SheetWriter {
     private final Sheet sheet;
     private final SheetLayout layout;
     private final Report report;
-    private final Styles styles;
+    private final Common common;
 
-    SheetWriter(XSSFSheet target, Sheet sheet, Report report, Styles styles) {
+    SheetWriter(XSSFSheet target, Sheet sheet, Report report, Common common) {
         this.target = target;
         this.sheet = sheet;
         this.report = report;
-        this.styles = styles;
+        this.common = common;
         this.layout = SheetLayout.of(sheet, report);
     }
 
@@ -68,7 +68,7 @@ final class SheetWriter {
         for (Placed placed : line.cells()) {
             XSSFCell cell = row.createCell(placed.span().first());
             boolean textOnly = placed.content() instanceof Content.Words words && looksLikeFormula(words.text());
-            XSSFCellStyle style = styles.of(placed.look(), textOnly);
+            XSSFCellStyle style = common.styles().of(placed.look(), textOnly);
             cell.setCellStyle(style);
             fill(cell, placed.content());
             if (placed.span().last() > placed.span().first()) {
@@ -80,12 +80,12 @@ final class SheetWriter {
         }
     }
 
-    private static void fill(XSSFCell cell, Content content) {
+    private void fill(XSSFCell cell, Content content) {
         switch (content) {
             case Content.Nothing nothing -> {
                 // ground and lines only
             }
-            case Content.Words words -> cell.setCellValue(words.text());
+            case Content.Words words -> common.texts().put(cell, words.text());
             case Content.Figure figure -> cell.setCellValue(figure.value());
             case Content.Date date -> cell.setCellValue(date.day());
             case Content.Formula formula -> {

@@ -61,12 +61,12 @@ public final class WorkbookWriter {
     public void write(Report report, EmbeddedRecord record, OutputStream target, Progress progress) throws IOException {
         try (var workbook = new XSSFWorkbook(XSSFWorkbookType.XLSX)) {
             workbook.setCellFormulaValidation(false); // ours are made, not typed
-            var styles = new Styles(workbook);
+            Common common = Common.of(workbook);
             int total = report.sheets().size() + 1;
             int done = 0;
             for (Sheet sheet : report.sheets()) {
                 goOn(progress, sheet.name(), done, total);
-                writeSheet(workbook.createSheet(sheet.name()), sheet, report, styles, progress);
+                writeSheet(workbook.createSheet(sheet.name()), sheet, report, common, progress);
                 done++;
             }
             goOn(progress, "Record", done, total);
@@ -78,8 +78,8 @@ public final class WorkbookWriter {
         }
     }
 
-    private static void writeSheet(XSSFSheet target, Sheet sheet, Report report, Styles styles, Progress progress) {
-        var writer = new SheetWriter(target, sheet, report, styles);
+    private static void writeSheet(XSSFSheet target, Sheet sheet, Report report, Common common, Progress progress) {
+        var writer = new SheetWriter(target, sheet, report, common);
         writer.write();
         var pictures = new PictureWriter(target, writer.layout());
         for (SheetLayout.Drawn drawn : writer.layout().drawings()) {
