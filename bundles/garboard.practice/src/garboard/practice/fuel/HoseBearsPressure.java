@@ -3,6 +3,7 @@ package garboard.practice.fuel;
 
 import static garboard.checks.FeaturePath.path;
 import static garboard.model.GarboardPackage.Literals.FUEL_LINE_RUN__BORE;
+import static garboard.model.GarboardPackage.Literals.FUEL_LINE_RUN__FUNCTION;
 import static garboard.model.GarboardPackage.Literals.FUEL_LINE_RUN__KIND;
 import static garboard.model.GarboardPackage.Literals.FUEL_LINE_RUN__WORKING_PRESSURE;
 
@@ -11,6 +12,7 @@ import garboard.checks.Comparison;
 import garboard.checks.Condition;
 import garboard.checks.Gravity;
 import garboard.checks.Limit;
+import garboard.model.FuelLineFunction;
 import garboard.model.FuelLineKind;
 import garboard.model.FuelLineRun;
 import garboard.physics.fuel.FuelHose;
@@ -35,6 +37,7 @@ final class HoseBearsPressure {
             .limit("ISO 7840 and 8469: 0.34 MPa (49 psi) to 10 mm bore, 0.25 MPa (36 psi) to 63 mm")
             .applies(isoHose())
             .applies(boreInScope())
+            .applies(underPressure())
             .needs(FUEL_LINE_RUN__WORKING_PRESSURE)
             .holds(s -> Comparison.atMost("the hose of " + Figures.both(s.subject().getBore()) + " bore works at "
                 + Figures.both(s.subject().getWorkingPressure()), s.subject().getWorkingPressure(),
@@ -52,5 +55,11 @@ final class HoseBearsPressure {
     private static Condition<FuelLineRun> boreInScope() {
         return Condition.<FuelLineRun>when("bores to 63 mm").known(path(FUEL_LINE_RUN__BORE)).test(
             s -> !FuelFigures.exceeds(s.subject().getBore(), GREATEST_BORE), "the standards end at a bore of 63 mm");
+    }
+
+    private static Condition<FuelLineRun> underPressure() {
+        return Condition.<FuelLineRun>when("lines under pressure or suction, not vent and fill").known(path(FUEL_LINE_RUN__FUNCTION)).test(
+            s -> s.subject().getFunction() != FuelLineFunction.VENT && s.subject().getFunction() != FuelLineFunction.FILL,
+            "vent and fill are open to the air");
     }
 }

@@ -55,6 +55,15 @@ class HoseBearsPressureTest {
     }
 
     @Test
+    void doesNotApplyToVentAndFill() {
+        hose("38 mm", "60 psi");
+        line.setFunction(FuelLineFunction.VENT);
+        judge(HoseBearsPressure.check(), record).doesNotApply();
+        line.setFunction(FuelLineFunction.FILL);
+        judge(HoseBearsPressure.check(), record).doesNotApply();
+    }
+
+    @Test
     void cannotTellWithoutThePressure() {
         line.setKind(FuelLineKind.HOSE_ISO_8469);
         line.setBore(Length.of(8, "mm"));
