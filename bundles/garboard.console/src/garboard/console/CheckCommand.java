@@ -50,9 +50,10 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws CommandFailure {
         Format answer = Format.among(format, Format.TEXT, Format.JSON);
         RecordFile record = RecordInput.open(terminal, file);
-        Evaluation evaluation = new Evaluator(catalogue.get()).evaluate(record.record(), day == null ? terminal.today() : day);
+        Catalogue known = catalogue.get();
+        Evaluation evaluation = new Evaluator(known).evaluate(record.record(), day == null ? terminal.today() : day);
         if (answer == Format.JSON) {
-            new VerdictJson(terminal.out()).write(record.record(), evaluation, catalogue.get());
+            new VerdictJson(terminal.out()).write(record.record(), evaluation, known);
         } else {
             new VerdictText(terminal.out(), all).write(record.record(), evaluation);
         }
