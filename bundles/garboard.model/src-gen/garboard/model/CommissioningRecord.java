@@ -42,6 +42,7 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link garboard.model.CommissioningRecord#getSignatures <em>Signatures</em>}</li>
  *   <li>{@link garboard.model.CommissioningRecord#getPhotographs <em>Photographs</em>}</li>
  *   <li>{@link garboard.model.CommissioningRecord#getRevisions <em>Revisions</em>}</li>
+ *   <li>{@link garboard.model.CommissioningRecord#getUnreadEntries <em>Unread Entries</em>}</li>
  * </ul>
  *
  * @see garboard.model.GarboardPackage#getCommissioningRecord()
@@ -492,5 +493,16 @@ public interface CommissioningRecord extends EObject {
 	 * @generated
 	 */
 	EList<Revision> getRevisions();
+
+	/**
+	 * Returns the value of the '<em><b>Unread Entries</b></em>' containment reference list.
+	 * The list contents are of type {@link garboard.model.UnreadEntry}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Unread Entries</em>' containment reference list.
+	 * @see garboard.model.GarboardPackage#getCommissioningRecord_UnreadEntries()
+	 * @generated
+	 */
+	EList<UnreadEntry> getUnreadEntries();
 
 } // CommissioningRecord

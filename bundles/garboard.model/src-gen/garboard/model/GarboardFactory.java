@@ -508,6 +508,15 @@ public interface GarboardFactory extends EFactory {
 	Signature createSignature();
 
 	/**
+	 * Returns a new object of class '<em>Unread Entry</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Unread Entry</em>'.
+	 * @generated
+	 */
+	UnreadEntry createUnreadEntry();
+
+	/**
 	 * Returns a new object of class '<em>Stored Verdict</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

@@ -366,13 +366,22 @@ public interface GarboardPackage extends EPackage {
 	int COMMISSIONING_RECORD__REVISIONS = 24;
 
 	/**
+	 * The feature id for the '<em><b>Unread Entries</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int COMMISSIONING_RECORD__UNREAD_ENTRIES = 25;
+
+	/**
 	 * The number of structural features of the '<em>Commissioning Record</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int COMMISSIONING_RECORD_FEATURE_COUNT = 25;
+	int COMMISSIONING_RECORD_FEATURE_COUNT = 26;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.impl.RevisionImpl <em>Revision</em>}' class.
@@ -7627,6 +7636,52 @@ public interface GarboardPackage extends EPackage {
 	int SIGNATURE_FEATURE_COUNT = ITEM_FEATURE_COUNT + 7;
 
 	/**
+	 * The meta object id for the '{@link garboard.model.impl.UnreadEntryImpl <em>Unread Entry</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see garboard.model.impl.UnreadEntryImpl
+	 * @see garboard.model.impl.GarboardPackageImpl#getUnreadEntry()
+	 * @generated
+	 */
+	int UNREAD_ENTRY = 55;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int UNREAD_ENTRY__ID = ITEM__ID;
+
+	/**
+	 * The feature id for the '<em><b>Place</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int UNREAD_ENTRY__PLACE = ITEM_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Text</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int UNREAD_ENTRY__TEXT = ITEM_FEATURE_COUNT + 1;
+
+	/**
+	 * The number of structural features of the '<em>Unread Entry</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int UNREAD_ENTRY_FEATURE_COUNT = ITEM_FEATURE_COUNT + 2;
+
+	/**
 	 * The meta object id for the '{@link garboard.model.impl.StoredVerdictImpl <em>Stored Verdict</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -7634,7 +7689,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getStoredVerdict()
 	 * @generated
 	 */
-	int STORED_VERDICT = 55;
+	int STORED_VERDICT = 56;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7716,7 +7771,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getAnswer()
 	 * @generated
 	 */
-	int ANSWER = 56;
+	int ANSWER = 57;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.PartyRole <em>Party Role</em>}' enum.
@@ -7726,7 +7781,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getPartyRole()
 	 * @generated
 	 */
-	int PARTY_ROLE = 57;
+	int PARTY_ROLE = 58;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.HullKind <em>Hull Kind</em>}' enum.
@@ -7736,7 +7791,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getHullKind()
 	 * @generated
 	 */
-	int HULL_KIND = 58;
+	int HULL_KIND = 59;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.HullMaterial <em>Hull Material</em>}' enum.
@@ -7746,7 +7801,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getHullMaterial()
 	 * @generated
 	 */
-	int HULL_MATERIAL = 59;
+	int HULL_MATERIAL = 60;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.VesselService <em>Vessel Service</em>}' enum.
@@ -7756,7 +7811,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getVesselService()
 	 * @generated
 	 */
-	int VESSEL_SERVICE = 60;
+	int VESSEL_SERVICE = 61;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.FuelKind <em>Fuel Kind</em>}' enum.
@@ -7766,7 +7821,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getFuelKind()
 	 * @generated
 	 */
-	int FUEL_KIND = 61;
+	int FUEL_KIND = 62;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.Aspiration <em>Aspiration</em>}' enum.
@@ -7776,7 +7831,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getAspiration()
 	 * @generated
 	 */
-	int ASPIRATION = 62;
+	int ASPIRATION = 63;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.FuelSystem <em>Fuel System</em>}' enum.
@@ -7786,7 +7841,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getFuelSystem()
 	 * @generated
 	 */
-	int FUEL_SYSTEM = 63;
+	int FUEL_SYSTEM = 64;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.Cooling <em>Cooling</em>}' enum.
@@ -7796,7 +7851,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getCooling()
 	 * @generated
 	 */
-	int COOLING = 64;
+	int COOLING = 65;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.PhaseSystem <em>Phase System</em>}' enum.
@@ -7806,7 +7861,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getPhaseSystem()
 	 * @generated
 	 */
-	int PHASE_SYSTEM = 65;
+	int PHASE_SYSTEM = 66;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.DutyRating <em>Duty Rating</em>}' enum.
@@ -7816,7 +7871,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getDutyRating()
 	 * @generated
 	 */
-	int DUTY_RATING = 66;
+	int DUTY_RATING = 67;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.PerformanceClass <em>Performance Class</em>}' enum.
@@ -7826,7 +7881,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getPerformanceClass()
 	 * @generated
 	 */
-	int PERFORMANCE_CLASS = 67;
+	int PERFORMANCE_CLASS = 68;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.BatteryChemistry <em>Battery Chemistry</em>}' enum.
@@ -7836,7 +7891,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getBatteryChemistry()
 	 * @generated
 	 */
-	int BATTERY_CHEMISTRY = 68;
+	int BATTERY_CHEMISTRY = 69;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.CrankingRatingDefinition <em>Cranking Rating Definition</em>}' enum.
@@ -7846,7 +7901,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getCrankingRatingDefinition()
 	 * @generated
 	 */
-	int CRANKING_RATING_DEFINITION = 69;
+	int CRANKING_RATING_DEFINITION = 70;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.TerminalKind <em>Terminal Kind</em>}' enum.
@@ -7856,7 +7911,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTerminalKind()
 	 * @generated
 	 */
-	int TERMINAL_KIND = 70;
+	int TERMINAL_KIND = 71;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.CableFunction <em>Cable Function</em>}' enum.
@@ -7866,7 +7921,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getCableFunction()
 	 * @generated
 	 */
-	int CABLE_FUNCTION = 71;
+	int CABLE_FUNCTION = 72;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.StrandClass <em>Strand Class</em>}' enum.
@@ -7876,7 +7931,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getStrandClass()
 	 * @generated
 	 */
-	int STRAND_CLASS = 72;
+	int STRAND_CLASS = 73;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.InsulationRating <em>Insulation Rating</em>}' enum.
@@ -7886,7 +7941,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getInsulationRating()
 	 * @generated
 	 */
-	int INSULATION_RATING = 73;
+	int INSULATION_RATING = 74;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.ProtectionKind <em>Protection Kind</em>}' enum.
@@ -7896,7 +7951,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getProtectionKind()
 	 * @generated
 	 */
-	int PROTECTION_KIND = 74;
+	int PROTECTION_KIND = 75;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.TankMaterial <em>Tank Material</em>}' enum.
@@ -7906,7 +7961,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTankMaterial()
 	 * @generated
 	 */
-	int TANK_MATERIAL = 75;
+	int TANK_MATERIAL = 76;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.FuelLineFunction <em>Fuel Line Function</em>}' enum.
@@ -7916,7 +7971,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getFuelLineFunction()
 	 * @generated
 	 */
-	int FUEL_LINE_FUNCTION = 76;
+	int FUEL_LINE_FUNCTION = 77;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.FuelLineKind <em>Fuel Line Kind</em>}' enum.
@@ -7926,7 +7981,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getFuelLineKind()
 	 * @generated
 	 */
-	int FUEL_LINE_KIND = 77;
+	int FUEL_LINE_KIND = 78;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.BowlKind <em>Bowl Kind</em>}' enum.
@@ -7936,7 +7991,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getBowlKind()
 	 * @generated
 	 */
-	int BOWL_KIND = 78;
+	int BOWL_KIND = 79;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.AntiSiphonProtection <em>Anti Siphon Protection</em>}' enum.
@@ -7946,7 +8001,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getAntiSiphonProtection()
 	 * @generated
 	 */
-	int ANTI_SIPHON_PROTECTION = 79;
+	int ANTI_SIPHON_PROTECTION = 80;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.StrainerPickUp <em>Strainer Pick Up</em>}' enum.
@@ -7956,7 +8011,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getStrainerPickUp()
 	 * @generated
 	 */
-	int STRAINER_PICK_UP = 80;
+	int STRAINER_PICK_UP = 81;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.ValveKind <em>Valve Kind</em>}' enum.
@@ -7966,7 +8021,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getValveKind()
 	 * @generated
 	 */
-	int VALVE_KIND = 81;
+	int VALVE_KIND = 82;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.FittingMaterial <em>Fitting Material</em>}' enum.
@@ -7976,7 +8031,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getFittingMaterial()
 	 * @generated
 	 */
-	int FITTING_MATERIAL = 82;
+	int FITTING_MATERIAL = 83;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.WaterHoseKind <em>Water Hose Kind</em>}' enum.
@@ -7986,7 +8041,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getWaterHoseKind()
 	 * @generated
 	 */
-	int WATER_HOSE_KIND = 83;
+	int WATER_HOSE_KIND = 84;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.WaterSection <em>Water Section</em>}' enum.
@@ -7996,7 +8051,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getWaterSection()
 	 * @generated
 	 */
-	int WATER_SECTION = 84;
+	int WATER_SECTION = 85;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.PipeFittingKind <em>Pipe Fitting Kind</em>}' enum.
@@ -8006,7 +8061,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getPipeFittingKind()
 	 * @generated
 	 */
-	int PIPE_FITTING_KIND = 85;
+	int PIPE_FITTING_KIND = 86;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.SiphonBreakKind <em>Siphon Break Kind</em>}' enum.
@@ -8016,7 +8071,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSiphonBreakKind()
 	 * @generated
 	 */
-	int SIPHON_BREAK_KIND = 86;
+	int SIPHON_BREAK_KIND = 87;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.SiphonBreakPlace <em>Siphon Break Place</em>}' enum.
@@ -8026,7 +8081,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSiphonBreakPlace()
 	 * @generated
 	 */
-	int SIPHON_BREAK_PLACE = 87;
+	int SIPHON_BREAK_PLACE = 88;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.VentHoseEnd <em>Vent Hose End</em>}' enum.
@@ -8036,7 +8091,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getVentHoseEnd()
 	 * @generated
 	 */
-	int VENT_HOSE_END = 88;
+	int VENT_HOSE_END = 89;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.ExhaustSection <em>Exhaust Section</em>}' enum.
@@ -8046,7 +8101,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getExhaustSection()
 	 * @generated
 	 */
-	int EXHAUST_SECTION = 89;
+	int EXHAUST_SECTION = 90;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.ExhaustHoseStandard <em>Exhaust Hose Standard</em>}' enum.
@@ -8056,7 +8111,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getExhaustHoseStandard()
 	 * @generated
 	 */
-	int EXHAUST_HOSE_STANDARD = 90;
+	int EXHAUST_HOSE_STANDARD = 91;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.ExhaustBendKind <em>Exhaust Bend Kind</em>}' enum.
@@ -8066,7 +8121,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getExhaustBendKind()
 	 * @generated
 	 */
-	int EXHAUST_BEND_KIND = 91;
+	int EXHAUST_BEND_KIND = 92;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.MufflerKind <em>Muffler Kind</em>}' enum.
@@ -8076,7 +8131,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getMufflerKind()
 	 * @generated
 	 */
-	int MUFFLER_KIND = 92;
+	int MUFFLER_KIND = 93;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.OutletPlace <em>Outlet Place</em>}' enum.
@@ -8086,7 +8141,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getOutletPlace()
 	 * @generated
 	 */
-	int OUTLET_PLACE = 93;
+	int OUTLET_PLACE = 94;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.AntiSurge <em>Anti Surge</em>}' enum.
@@ -8096,7 +8151,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getAntiSurge()
 	 * @generated
 	 */
-	int ANTI_SURGE = 94;
+	int ANTI_SURGE = 95;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.DuctFunction <em>Duct Function</em>}' enum.
@@ -8106,7 +8161,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getDuctFunction()
 	 * @generated
 	 */
-	int DUCT_FUNCTION = 95;
+	int DUCT_FUNCTION = 96;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.NeutralBond <em>Neutral Bond</em>}' enum.
@@ -8116,7 +8171,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getNeutralBond()
 	 * @generated
 	 */
-	int NEUTRAL_BOND = 96;
+	int NEUTRAL_BOND = 97;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.TransferKind <em>Transfer Kind</em>}' enum.
@@ -8126,7 +8181,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTransferKind()
 	 * @generated
 	 */
-	int TRANSFER_KIND = 97;
+	int TRANSFER_KIND = 98;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.PolesSwitched <em>Poles Switched</em>}' enum.
@@ -8136,7 +8191,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getPolesSwitched()
 	 * @generated
 	 */
-	int POLES_SWITCHED = 98;
+	int POLES_SWITCHED = 99;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.TripCurve <em>Trip Curve</em>}' enum.
@@ -8146,7 +8201,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTripCurve()
 	 * @generated
 	 */
-	int TRIP_CURVE = 99;
+	int TRIP_CURVE = 100;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.LoadKind <em>Load Kind</em>}' enum.
@@ -8156,7 +8211,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getLoadKind()
 	 * @generated
 	 */
-	int LOAD_KIND = 100;
+	int LOAD_KIND = 101;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.MotorStarting <em>Motor Starting</em>}' enum.
@@ -8166,7 +8221,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getMotorStarting()
 	 * @generated
 	 */
-	int MOTOR_STARTING = 101;
+	int MOTOR_STARTING = 102;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.AlarmKind <em>Alarm Kind</em>}' enum.
@@ -8176,7 +8231,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getAlarmKind()
 	 * @generated
 	 */
-	int ALARM_KIND = 102;
+	int ALARM_KIND = 103;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.TestResult <em>Test Result</em>}' enum.
@@ -8186,7 +8241,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTestResult()
 	 * @generated
 	 */
-	int TEST_RESULT = 103;
+	int TEST_RESULT = 104;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.SeacockState <em>Seacock State</em>}' enum.
@@ -8196,7 +8251,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSeacockState()
 	 * @generated
 	 */
-	int SEACOCK_STATE = 104;
+	int SEACOCK_STATE = 105;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.TrialPlace <em>Trial Place</em>}' enum.
@@ -8206,7 +8261,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTrialPlace()
 	 * @generated
 	 */
-	int TRIAL_PLACE = 105;
+	int TRIAL_PLACE = 106;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.SignatureRole <em>Signature Role</em>}' enum.
@@ -8216,7 +8271,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSignatureRole()
 	 * @generated
 	 */
-	int SIGNATURE_ROLE = 106;
+	int SIGNATURE_ROLE = 107;
 
 	/**
 	 * The meta object id for the '{@link garboard.model.SmokeColour <em>Smoke Colour</em>}' enum.
@@ -8226,7 +8281,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSmokeColour()
 	 * @generated
 	 */
-	int SMOKE_COLOUR = 107;
+	int SMOKE_COLOUR = 108;
 
 	/**
 	 * The meta object id for the '<em>Length</em>' data type.
@@ -8236,7 +8291,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getLength()
 	 * @generated
 	 */
-	int LENGTH = 108;
+	int LENGTH = 109;
 
 	/**
 	 * The meta object id for the '<em>Area</em>' data type.
@@ -8246,7 +8301,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getArea()
 	 * @generated
 	 */
-	int AREA = 109;
+	int AREA = 110;
 
 	/**
 	 * The meta object id for the '<em>Volume</em>' data type.
@@ -8256,7 +8311,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getVolume()
 	 * @generated
 	 */
-	int VOLUME = 110;
+	int VOLUME = 111;
 
 	/**
 	 * The meta object id for the '<em>Mass</em>' data type.
@@ -8266,7 +8321,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getMass()
 	 * @generated
 	 */
-	int MASS = 111;
+	int MASS = 112;
 
 	/**
 	 * The meta object id for the '<em>Angle</em>' data type.
@@ -8276,7 +8331,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getAngle()
 	 * @generated
 	 */
-	int ANGLE = 112;
+	int ANGLE = 113;
 
 	/**
 	 * The meta object id for the '<em>Slope</em>' data type.
@@ -8286,7 +8341,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSlope()
 	 * @generated
 	 */
-	int SLOPE = 113;
+	int SLOPE = 114;
 
 	/**
 	 * The meta object id for the '<em>Speed</em>' data type.
@@ -8296,7 +8351,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSpeed()
 	 * @generated
 	 */
-	int SPEED = 114;
+	int SPEED = 115;
 
 	/**
 	 * The meta object id for the '<em>Time Span</em>' data type.
@@ -8306,7 +8361,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTimeSpan()
 	 * @generated
 	 */
-	int TIME_SPAN = 115;
+	int TIME_SPAN = 116;
 
 	/**
 	 * The meta object id for the '<em>Frequency</em>' data type.
@@ -8316,7 +8371,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getFrequency()
 	 * @generated
 	 */
-	int FREQUENCY = 116;
+	int FREQUENCY = 117;
 
 	/**
 	 * The meta object id for the '<em>Rotational Speed</em>' data type.
@@ -8326,7 +8381,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getRotationalSpeed()
 	 * @generated
 	 */
-	int ROTATIONAL_SPEED = 117;
+	int ROTATIONAL_SPEED = 118;
 
 	/**
 	 * The meta object id for the '<em>Absolute Pressure</em>' data type.
@@ -8336,7 +8391,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getAbsolutePressure()
 	 * @generated
 	 */
-	int ABSOLUTE_PRESSURE = 118;
+	int ABSOLUTE_PRESSURE = 119;
 
 	/**
 	 * The meta object id for the '<em>Gauge Pressure</em>' data type.
@@ -8346,7 +8401,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getGaugePressure()
 	 * @generated
 	 */
-	int GAUGE_PRESSURE = 119;
+	int GAUGE_PRESSURE = 120;
 
 	/**
 	 * The meta object id for the '<em>Pressure Difference</em>' data type.
@@ -8356,7 +8411,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getPressureDifference()
 	 * @generated
 	 */
-	int PRESSURE_DIFFERENCE = 120;
+	int PRESSURE_DIFFERENCE = 121;
 
 	/**
 	 * The meta object id for the '<em>Temperature</em>' data type.
@@ -8366,7 +8421,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTemperature()
 	 * @generated
 	 */
-	int TEMPERATURE = 121;
+	int TEMPERATURE = 122;
 
 	/**
 	 * The meta object id for the '<em>Temperature Difference</em>' data type.
@@ -8376,7 +8431,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getTemperatureDifference()
 	 * @generated
 	 */
-	int TEMPERATURE_DIFFERENCE = 122;
+	int TEMPERATURE_DIFFERENCE = 123;
 
 	/**
 	 * The meta object id for the '<em>Volume Flow</em>' data type.
@@ -8386,7 +8441,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getVolumeFlow()
 	 * @generated
 	 */
-	int VOLUME_FLOW = 123;
+	int VOLUME_FLOW = 124;
 
 	/**
 	 * The meta object id for the '<em>Mass Flow</em>' data type.
@@ -8396,7 +8451,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getMassFlow()
 	 * @generated
 	 */
-	int MASS_FLOW = 124;
+	int MASS_FLOW = 125;
 
 	/**
 	 * The meta object id for the '<em>Power</em>' data type.
@@ -8406,7 +8461,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getPower()
 	 * @generated
 	 */
-	int POWER = 125;
+	int POWER = 126;
 
 	/**
 	 * The meta object id for the '<em>Apparent Power</em>' data type.
@@ -8416,7 +8471,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getApparentPower()
 	 * @generated
 	 */
-	int APPARENT_POWER = 126;
+	int APPARENT_POWER = 127;
 
 	/**
 	 * The meta object id for the '<em>Voltage</em>' data type.
@@ -8426,7 +8481,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getVoltage()
 	 * @generated
 	 */
-	int VOLTAGE = 127;
+	int VOLTAGE = 128;
 
 	/**
 	 * The meta object id for the '<em>Current</em>' data type.
@@ -8436,7 +8491,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getCurrent()
 	 * @generated
 	 */
-	int CURRENT = 128;
+	int CURRENT = 129;
 
 	/**
 	 * The meta object id for the '<em>Resistance</em>' data type.
@@ -8446,7 +8501,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getResistance()
 	 * @generated
 	 */
-	int RESISTANCE = 129;
+	int RESISTANCE = 130;
 
 	/**
 	 * The meta object id for the '<em>Charge</em>' data type.
@@ -8456,7 +8511,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getCharge()
 	 * @generated
 	 */
-	int CHARGE = 130;
+	int CHARGE = 131;
 
 	/**
 	 * The meta object id for the '<em>Specific Consumption</em>' data type.
@@ -8466,7 +8521,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getSpecificConsumption()
 	 * @generated
 	 */
-	int SPECIFIC_CONSUMPTION = 131;
+	int SPECIFIC_CONSUMPTION = 132;
 
 	/**
 	 * The meta object id for the '<em>Ratio</em>' data type.
@@ -8476,7 +8531,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getRatio()
 	 * @generated
 	 */
-	int RATIO = 132;
+	int RATIO = 133;
 
 	/**
 	 * The meta object id for the '<em>Date</em>' data type.
@@ -8486,7 +8541,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getDate()
 	 * @generated
 	 */
-	int DATE = 133;
+	int DATE = 134;
 
 	/**
 	 * The meta object id for the '<em>Date Time</em>' data type.
@@ -8496,7 +8551,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getDateTime()
 	 * @generated
 	 */
-	int DATE_TIME = 134;
+	int DATE_TIME = 135;
 
 	/**
 	 * The meta object id for the '<em>Text</em>' data type.
@@ -8506,7 +8561,7 @@ public interface GarboardPackage extends EPackage {
 	 * @see garboard.model.impl.GarboardPackageImpl#getText()
 	 * @generated
 	 */
-	int TEXT = 135;
+	int TEXT = 136;
 
 
 	/**
@@ -8857,6 +8912,17 @@ public interface GarboardPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getCommissioningRecord_Revisions();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link garboard.model.CommissioningRecord#getUnreadEntries <em>Unread Entries</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Unread Entries</em>'.
+	 * @see garboard.model.CommissioningRecord#getUnreadEntries()
+	 * @see #getCommissioningRecord()
+	 * @generated
+	 */
+	EReference getCommissioningRecord_UnreadEntries();
 
 	/**
 	 * Returns the meta object for class '{@link garboard.model.Revision <em>Revision</em>}'.
@@ -16771,6 +16837,38 @@ public interface GarboardPackage extends EPackage {
 	EReference getSignature_Verdicts();
 
 	/**
+	 * Returns the meta object for class '{@link garboard.model.UnreadEntry <em>Unread Entry</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Unread Entry</em>'.
+	 * @see garboard.model.UnreadEntry
+	 * @generated
+	 */
+	EClass getUnreadEntry();
+
+	/**
+	 * Returns the meta object for the attribute '{@link garboard.model.UnreadEntry#getPlace <em>Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Place</em>'.
+	 * @see garboard.model.UnreadEntry#getPlace()
+	 * @see #getUnreadEntry()
+	 * @generated
+	 */
+	EAttribute getUnreadEntry_Place();
+
+	/**
+	 * Returns the meta object for the attribute '{@link garboard.model.UnreadEntry#getText <em>Text</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Text</em>'.
+	 * @see garboard.model.UnreadEntry#getText()
+	 * @see #getUnreadEntry()
+	 * @generated
+	 */
+	EAttribute getUnreadEntry_Text();
+
+	/**
 	 * Returns the meta object for class '{@link garboard.model.StoredVerdict <em>Stored Verdict</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -17929,6 +18027,14 @@ public interface GarboardPackage extends EPackage {
 		 * @generated
 		 */
 		EReference COMMISSIONING_RECORD__REVISIONS = eINSTANCE.getCommissioningRecord_Revisions();
+
+		/**
+		 * The meta object literal for the '<em><b>Unread Entries</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference COMMISSIONING_RECORD__UNREAD_ENTRIES = eINSTANCE.getCommissioningRecord_UnreadEntries();
 
 		/**
 		 * The meta object literal for the '{@link garboard.model.impl.RevisionImpl <em>Revision</em>}' class.
@@ -23825,6 +23931,32 @@ public interface GarboardPackage extends EPackage {
 		 * @generated
 		 */
 		EReference SIGNATURE__VERDICTS = eINSTANCE.getSignature_Verdicts();
+
+		/**
+		 * The meta object literal for the '{@link garboard.model.impl.UnreadEntryImpl <em>Unread Entry</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see garboard.model.impl.UnreadEntryImpl
+		 * @see garboard.model.impl.GarboardPackageImpl#getUnreadEntry()
+		 * @generated
+		 */
+		EClass UNREAD_ENTRY = eINSTANCE.getUnreadEntry();
+
+		/**
+		 * The meta object literal for the '<em><b>Place</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute UNREAD_ENTRY__PLACE = eINSTANCE.getUnreadEntry_Place();
+
+		/**
+		 * The meta object literal for the '<em><b>Text</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute UNREAD_ENTRY__TEXT = eINSTANCE.getUnreadEntry_Text();
 
 		/**
 		 * The meta object literal for the '{@link garboard.model.impl.StoredVerdictImpl <em>Stored Verdict</em>}' class.

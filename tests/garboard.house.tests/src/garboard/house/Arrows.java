@@ -47,6 +47,15 @@ final class Arrows {
                     Set.of("garboard.quantity", "garboard.physics", "garboard.model", "garboard.checks", "garboard.practice", "garboard.trial",
                             "garboard.report", "garboard.report.excel", "garboard.examples"),
                     "com.google.gson", "picocli", "org.eclipse.equinox", "org.osgi.framework"),
+            entry("garboard.session",
+                    Set.of("garboard.report", "garboard.checks", "garboard.trial", "garboard.physics", "garboard.model", "garboard.model.edit",
+                            "garboard.quantity"),
+                    "org.eclipse.emf"),
+            entry("garboard.workbench",
+                    Set.of("garboard.session", "garboard.report", "garboard.report.excel", "garboard.checks", "garboard.trial", "garboard.physics",
+                            "garboard.model", "garboard.model.edit", "garboard.quantity", "garboard.examples"),
+                    "org.eclipse.core.runtime", "org.eclipse.swt", "org.eclipse.jface", "org.eclipse.e4", "org.eclipse.swtchart", "jakarta",
+                    "org.osgi.framework", "org.osgi.service"),
             entry("garboard.examples", Set.of("garboard.model")));
 
     private Arrows() {

@@ -236,6 +236,7 @@ public class CommissioningRecordItemProvider
 			childrenFeatures.add(GarboardPackage.Literals.COMMISSIONING_RECORD__SIGNATURES);
 			childrenFeatures.add(GarboardPackage.Literals.COMMISSIONING_RECORD__PHOTOGRAPHS);
 			childrenFeatures.add(GarboardPackage.Literals.COMMISSIONING_RECORD__REVISIONS);
+			childrenFeatures.add(GarboardPackage.Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES);
 		}
 		return childrenFeatures;
 	}
@@ -317,6 +318,7 @@ public class CommissioningRecordItemProvider
 			case GarboardPackage.COMMISSIONING_RECORD__SIGNATURES:
 			case GarboardPackage.COMMISSIONING_RECORD__PHOTOGRAPHS:
 			case GarboardPackage.COMMISSIONING_RECORD__REVISIONS:
+			case GarboardPackage.COMMISSIONING_RECORD__UNREAD_ENTRIES:
 				fireNotifyChanged(new ViewerNotification(notification, notification.getNotifier(), true, false));
 				return;
 		}
@@ -428,6 +430,11 @@ public class CommissioningRecordItemProvider
 			(createChildParameter
 				(GarboardPackage.Literals.COMMISSIONING_RECORD__REVISIONS,
 				 GarboardFactory.eINSTANCE.createRevision()));
+
+		newChildDescriptors.add
+			(createChildParameter
+				(GarboardPackage.Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES,
+				 GarboardFactory.eINSTANCE.createUnreadEntry()));
 	}
 
 	/**

@@ -1314,6 +1314,29 @@ public class GarboardItemProviderAdapterFactory extends GarboardAdapterFactory i
 	}
 
 	/**
+	 * This keeps track of the one adapter used for all {@link garboard.model.UnreadEntry} instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	protected UnreadEntryItemProvider unreadEntryItemProvider;
+
+	/**
+	 * This creates an adapter for a {@link garboard.model.UnreadEntry}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Adapter createUnreadEntryAdapter() {
+		if (unreadEntryItemProvider == null) {
+			unreadEntryItemProvider = new UnreadEntryItemProvider(this);
+		}
+
+		return unreadEntryItemProvider;
+	}
+
+	/**
 	 * This keeps track of the one adapter used for all {@link garboard.model.StoredVerdict} instances.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1495,6 +1518,7 @@ public class GarboardItemProviderAdapterFactory extends GarboardAdapterFactory i
 		if (consumableItemProvider != null) consumableItemProvider.dispose();
 		if (acceptanceItemProvider != null) acceptanceItemProvider.dispose();
 		if (signatureItemProvider != null) signatureItemProvider.dispose();
+		if (unreadEntryItemProvider != null) unreadEntryItemProvider.dispose();
 		if (storedVerdictItemProvider != null) storedVerdictItemProvider.dispose();
 	}
 

@@ -20,6 +20,7 @@ import garboard.model.Revision;
 import garboard.model.Signature;
 import garboard.model.StartingBattery;
 import garboard.model.Trial;
+import garboard.model.UnreadEntry;
 import garboard.model.Upkeep;
 import garboard.model.Ventilation;
 import garboard.model.Vessel;
@@ -76,6 +77,7 @@ import org.eclipse.emf.ecore.util.InternalEList;
  *   <li>{@link garboard.model.impl.CommissioningRecordImpl#getSignatures <em>Signatures</em>}</li>
  *   <li>{@link garboard.model.impl.CommissioningRecordImpl#getPhotographs <em>Photographs</em>}</li>
  *   <li>{@link garboard.model.impl.CommissioningRecordImpl#getRevisions <em>Revisions</em>}</li>
+ *   <li>{@link garboard.model.impl.CommissioningRecordImpl#getUnreadEntries <em>Unread Entries</em>}</li>
  * </ul>
  *
  * @generated
@@ -380,6 +382,16 @@ public class CommissioningRecordImpl extends MinimalEObjectImpl.Container implem
 	 * @ordered
 	 */
 	protected EList<Revision> revisions;
+
+	/**
+	 * The cached value of the '{@link #getUnreadEntries() <em>Unread Entries</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnreadEntries()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<UnreadEntry> unreadEntries;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1165,6 +1177,19 @@ public class CommissioningRecordImpl extends MinimalEObjectImpl.Container implem
 	 * @generated
 	 */
 	@Override
+	public EList<UnreadEntry> getUnreadEntries() {
+		if (unreadEntries == null) {
+			unreadEntries = new EObjectContainmentEList<UnreadEntry>(UnreadEntry.class, this, GarboardPackage.COMMISSIONING_RECORD__UNREAD_ENTRIES);
+		}
+		return unreadEntries;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseRemove(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case GarboardPackage.COMMISSIONING_RECORD__INSTRUMENTS:
@@ -1205,6 +1230,8 @@ public class CommissioningRecordImpl extends MinimalEObjectImpl.Container implem
 				return ((InternalEList<?>)getPhotographs()).basicRemove(otherEnd, msgs);
 			case GarboardPackage.COMMISSIONING_RECORD__REVISIONS:
 				return ((InternalEList<?>)getRevisions()).basicRemove(otherEnd, msgs);
+			case GarboardPackage.COMMISSIONING_RECORD__UNREAD_ENTRIES:
+				return ((InternalEList<?>)getUnreadEntries()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1267,6 +1294,8 @@ public class CommissioningRecordImpl extends MinimalEObjectImpl.Container implem
 				return getPhotographs();
 			case GarboardPackage.COMMISSIONING_RECORD__REVISIONS:
 				return getRevisions();
+			case GarboardPackage.COMMISSIONING_RECORD__UNREAD_ENTRIES:
+				return getUnreadEntries();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1363,6 +1392,10 @@ public class CommissioningRecordImpl extends MinimalEObjectImpl.Container implem
 				getRevisions().clear();
 				getRevisions().addAll((Collection<? extends Revision>)newValue);
 				return;
+			case GarboardPackage.COMMISSIONING_RECORD__UNREAD_ENTRIES:
+				getUnreadEntries().clear();
+				getUnreadEntries().addAll((Collection<? extends UnreadEntry>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1450,6 +1483,9 @@ public class CommissioningRecordImpl extends MinimalEObjectImpl.Container implem
 			case GarboardPackage.COMMISSIONING_RECORD__REVISIONS:
 				getRevisions().clear();
 				return;
+			case GarboardPackage.COMMISSIONING_RECORD__UNREAD_ENTRIES:
+				getUnreadEntries().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1512,6 +1548,8 @@ public class CommissioningRecordImpl extends MinimalEObjectImpl.Container implem
 				return photographs != null && !photographs.isEmpty();
 			case GarboardPackage.COMMISSIONING_RECORD__REVISIONS:
 				return revisions != null && !revisions.isEmpty();
+			case GarboardPackage.COMMISSIONING_RECORD__UNREAD_ENTRIES:
+				return unreadEntries != null && !unreadEntries.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}

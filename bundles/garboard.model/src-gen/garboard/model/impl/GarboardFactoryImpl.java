@@ -140,6 +140,7 @@ public class GarboardFactoryImpl extends EFactoryImpl implements GarboardFactory
 			case GarboardPackage.CONSUMABLE: return createConsumable();
 			case GarboardPackage.ACCEPTANCE: return createAcceptance();
 			case GarboardPackage.SIGNATURE: return createSignature();
+			case GarboardPackage.UNREAD_ENTRY: return createUnreadEntry();
 			case GarboardPackage.STORED_VERDICT: return createStoredVerdict();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
@@ -1084,6 +1085,17 @@ public class GarboardFactoryImpl extends EFactoryImpl implements GarboardFactory
 	public Signature createSignature() {
 		SignatureImpl signature = new SignatureImpl();
 		return signature;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public UnreadEntry createUnreadEntry() {
+		UnreadEntryImpl unreadEntry = new UnreadEntryImpl();
+		return unreadEntry;
 	}
 
 	/**

@@ -100,6 +100,7 @@ import garboard.model.TransferSwitch;
 import garboard.model.Trial;
 import garboard.model.TrialPlace;
 import garboard.model.TripCurve;
+import garboard.model.UnreadEntry;
 import garboard.model.Upkeep;
 import garboard.model.UpkeepTask;
 import garboard.model.ValveKind;
@@ -542,6 +543,13 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 	 * @generated
 	 */
 	private EClass signatureEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass unreadEntryEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1488,6 +1496,16 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 	@Override
 	public EReference getCommissioningRecord_Revisions() {
 		return (EReference)commissioningRecordEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getCommissioningRecord_UnreadEntries() {
+		return (EReference)commissioningRecordEClass.getEStructuralFeatures().get(25);
 	}
 
 	/**
@@ -8736,6 +8754,36 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 	 * @generated
 	 */
 	@Override
+	public EClass getUnreadEntry() {
+		return unreadEntryEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getUnreadEntry_Place() {
+		return (EAttribute)unreadEntryEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getUnreadEntry_Text() {
+		return (EAttribute)unreadEntryEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStoredVerdict() {
 		return storedVerdictEClass;
 	}
@@ -9663,6 +9711,7 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 		createEReference(commissioningRecordEClass, COMMISSIONING_RECORD__SIGNATURES);
 		createEReference(commissioningRecordEClass, COMMISSIONING_RECORD__PHOTOGRAPHS);
 		createEReference(commissioningRecordEClass, COMMISSIONING_RECORD__REVISIONS);
+		createEReference(commissioningRecordEClass, COMMISSIONING_RECORD__UNREAD_ENTRIES);
 
 		revisionEClass = createEClass(REVISION);
 		createEAttribute(revisionEClass, REVISION__NUMBER);
@@ -10440,6 +10489,10 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 		createEAttribute(signatureEClass, SIGNATURE__STATEMENT);
 		createEReference(signatureEClass, SIGNATURE__VERDICTS);
 
+		unreadEntryEClass = createEClass(UNREAD_ENTRY);
+		createEAttribute(unreadEntryEClass, UNREAD_ENTRY__PLACE);
+		createEAttribute(unreadEntryEClass, UNREAD_ENTRY__TEXT);
+
 		storedVerdictEClass = createEClass(STORED_VERDICT);
 		createEAttribute(storedVerdictEClass, STORED_VERDICT__CHECK);
 		createEAttribute(storedVerdictEClass, STORED_VERDICT__SUBJECT);
@@ -10585,6 +10638,7 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 		consumableEClass.getESuperTypes().add(this.getItem());
 		acceptanceEClass.getESuperTypes().add(this.getItem());
 		signatureEClass.getESuperTypes().add(this.getItem());
+		unreadEntryEClass.getESuperTypes().add(this.getItem());
 		storedVerdictEClass.getESuperTypes().add(this.getItem());
 
 		// Initialize classes and features; add operations and parameters
@@ -10622,6 +10676,7 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 		initEReference(getCommissioningRecord_Signatures(), this.getSignature(), null, "signatures", null, 0, -1, CommissioningRecord.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getCommissioningRecord_Photographs(), this.getPhotograph(), null, "photographs", null, 0, -1, CommissioningRecord.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getCommissioningRecord_Revisions(), this.getRevision(), null, "revisions", null, 0, -1, CommissioningRecord.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getCommissioningRecord_UnreadEntries(), this.getUnreadEntry(), null, "unreadEntries", null, 0, -1, CommissioningRecord.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(revisionEClass, Revision.class, "Revision", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getRevision_Number(), ecorePackage.getEIntegerObject(), "number", null, 0, 1, Revision.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -11398,6 +11453,10 @@ public class GarboardPackageImpl extends EPackageImpl implements GarboardPackage
 		initEAttribute(getSignature_SignedOn(), this.getDate(), "signedOn", null, 0, 1, Signature.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSignature_Statement(), this.getText(), "statement", null, 0, 1, Signature.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getSignature_Verdicts(), this.getStoredVerdict(), null, "verdicts", null, 0, -1, Signature.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(unreadEntryEClass, UnreadEntry.class, "UnreadEntry", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEAttribute(getUnreadEntry_Place(), ecorePackage.getEString(), "place", null, 0, 1, UnreadEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getUnreadEntry_Text(), ecorePackage.getEString(), "text", null, 0, 1, UnreadEntry.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(storedVerdictEClass, StoredVerdict.class, "StoredVerdict", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEAttribute(getStoredVerdict_Check(), ecorePackage.getEString(), "check", null, 0, 1, StoredVerdict.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

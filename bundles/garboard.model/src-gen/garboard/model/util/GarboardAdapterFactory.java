@@ -288,6 +288,10 @@ public class GarboardAdapterFactory extends AdapterFactoryImpl {
 				return createSignatureAdapter();
 			}
 			@Override
+			public Adapter caseUnreadEntry(UnreadEntry object) {
+				return createUnreadEntryAdapter();
+			}
+			@Override
 			public Adapter caseStoredVerdict(StoredVerdict object) {
 				return createStoredVerdictAdapter();
 			}
@@ -1078,6 +1082,20 @@ public class GarboardAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createSignatureAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link garboard.model.UnreadEntry <em>Unread Entry</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see garboard.model.UnreadEntry
+	 * @generated
+	 */
+	public Adapter createUnreadEntryAdapter() {
 		return null;
 	}
 

@@ -420,6 +420,13 @@ public class GarboardSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case GarboardPackage.UNREAD_ENTRY: {
+				UnreadEntry unreadEntry = (UnreadEntry)theEObject;
+				T result = caseUnreadEntry(unreadEntry);
+				if (result == null) result = caseItem(unreadEntry);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case GarboardPackage.STORED_VERDICT: {
 				StoredVerdict storedVerdict = (StoredVerdict)theEObject;
 				T result = caseStoredVerdict(storedVerdict);
@@ -1253,6 +1260,21 @@ public class GarboardSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseSignature(Signature object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Unread Entry</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Unread Entry</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseUnreadEntry(UnreadEntry object) {
 		return null;
 	}
 

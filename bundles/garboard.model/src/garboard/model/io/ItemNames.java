@@ -26,7 +26,8 @@ final class ItemNames {
         Map.entry("ProcedureStep", "step"),
         Map.entry("CrankingAttempt", "attempt"),
         Map.entry("UpkeepTask", "task"),
-        Map.entry("StoredVerdict", "verdict"));
+        Map.entry("StoredVerdict", "verdict"),
+        Map.entry("UnreadEntry", "unread"));
 
     private ItemNames() {
     }

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.session;
+
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+
+/** Those who want to be told of something, in the order in which they asked. */
+public final class Listeners<T> {
+
+    private final List<Consumer<? super T>> listeners = new CopyOnWriteArrayList<>();
+
+    /** {@return what ends the listening when it is closed} */
+    public Subscription add(Consumer<? super T> listener) {
+        listeners.add(listener);
+        return () -> listeners.remove(listener);
+    }
+
+    public void tell(T news) {
+        listeners.forEach(listener -> listener.accept(news));
+    }
+
+    /** Ends a listening. */
+    public interface Subscription extends AutoCloseable {
+        @Override
+        void close();
+    }
+}

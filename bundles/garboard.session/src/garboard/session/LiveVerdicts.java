@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.session;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+import garboard.checks.Catalogue;
+import garboard.checks.Check;
+import garboard.checks.Evaluation;
+import garboard.checks.Evaluator;
+import garboard.checks.Verdict;
+import garboard.model.CommissioningRecord;
+import garboard.model.GarboardPackage;
+
+/** The verdicts on an open record, kept up to date: after each edit those checks are judged anew that read what it touched. */
+public final class LiveVerdicts {
+
+    private final CommissioningRecord record;
+    private final Evaluator evaluator;
+    private final Clock clock;
+    private final Listeners<Evaluation> listeners = new Listeners<>();
+    private final Map<String, List<Verdict>> byCheck = new LinkedHashMap<>();
+    private Evaluation evaluation;
+
+    LiveVerdicts(CommissioningRecord record, Catalogue catalogue, Clock clock) {
+        this.record = record;
+        this.evaluator = new Evaluator(catalogue);
+        this.clock = clock;
+        judgeAll();
+    }
+
+    /** {@return all verdicts as they stand} */
+    public Evaluation evaluation() {
+        return evaluation;
+    }
+
+    public Catalogue catalogue() {
+        return evaluator.catalogue();
+    }
+
+    /** {@return the subscription of a listener that is told whenever verdicts may have changed} */
+    public Listeners.Subscription onChange(Consumer<? super Evaluation> listener) {
+        return listeners.add(listener);
+    }
+
+    /** Judges what an edit touched. */
+    void follow(RecordChange change) {
+        Set<EStructuralFeature> features = new HashSet<>(change.features());
+        features.removeIf(feature -> feature == GarboardPackage.Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES
+            || feature.getEContainingClass() == GarboardPackage.Literals.UNREAD_ENTRY);
+        if (features.isEmpty()) {
+            return;
+        }
+        if (change.structural() && features.stream().anyMatch(org.eclipse.emf.ecore.EReference.class::isInstance)
+            || features.contains(GarboardPackage.Literals.COMMISSIONING_RECORD__PRACTICES)) {
+            judgeAll();
+        } else {
+            features.forEach(this::judge);
+        }
+        publish();
+    }
+
+    private void judge(EStructuralFeature edited) {
+        Map<String, List<Verdict>> fresh = new LinkedHashMap<>();
+        for (Check<?> check : evaluator.catalogue().readersOf(edited)) {
+            fresh.put(check.id(), new ArrayList<>());
+        }
+        evaluator.reevaluate(edited, record, today())
+            .forEach(verdict -> fresh.computeIfAbsent(verdict.check().id(), id -> new ArrayList<>()).add(verdict));
+        // A check that the record's practices do not hold has no place here.
+        fresh.keySet().retainAll(byCheck.keySet());
+        byCheck.putAll(fresh);
+        evaluation = new Evaluation(byCheck.values().stream().flatMap(List::stream).toList(), evaluation.practicesNotAtHand(), today());
+    }
+
+    private void judgeAll() {
+        evaluation = evaluator.evaluate(record, today());
+        byCheck.clear();
+        evaluator.catalogue().checksFor(record.getPractices()).forEach(check -> byCheck.put(check.id(), new ArrayList<>()));
+        evaluation.verdicts().forEach(verdict -> byCheck.get(verdict.check().id()).add(verdict));
+    }
+
+    private void publish() {
+        listeners.tell(evaluation);
+    }
+
+    private LocalDate today() {
+        return LocalDate.now(clock);
+    }
+}

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.session;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+
+import garboard.checks.Catalogue;
+import garboard.checks.Remedy;
+import garboard.checks.Verdict;
+import garboard.model.CommissioningRecord;
+import garboard.model.GarboardFactory;
+import garboard.model.GarboardPackage.Literals;
+import garboard.model.RecordPath;
+import garboard.model.io.Items;
+import garboard.model.io.RecordFile;
+import garboard.model.io.RecordWriteException;
+
+/** A record that a person works on: its content, where it is kept, what can be undone, what the checks say of it. */
+public final class OpenRecord implements AutoCloseable {
+
+    private final RecordFile content;
+    private final Edits edits;
+    private final LiveVerdicts verdicts;
+    private final Items.Watch ids;
+    private final Listeners<OpenRecord> saves = new Listeners<>();
+    private Optional<Path> file;
+    private boolean recovered;
+
+    private OpenRecord(RecordFile content, Optional<Path> file, Catalogue catalogue, Clock clock) {
+        this.content = content;
+        this.file = file;
+        this.ids = Items.of(content.record()).watch();
+        this.edits = new Edits(content.record());
+        this.verdicts = new LiveVerdicts(content.record(), catalogue, clock);
+        edits.onChange(verdicts::follow);
+    }
+
+    /** @param file where the record was read from; nothing for a new one, an example, or one out of a workbook */
+    public static OpenRecord of(RecordFile content, Optional<Path> file, Catalogue catalogue, Clock clock) {
+        return new OpenRecord(content, file, catalogue, clock);
+    }
+
+    /** {@return what a crash left, to be worked on again: it counts as not saved} */
+    public static OpenRecord recovered(RecordFile content, Optional<Path> file, Catalogue catalogue, Clock clock) {
+        var open = new OpenRecord(content, file, catalogue, clock);
+        open.recovered = true;
+        return open;
+    }
+
+    public CommissioningRecord record() {
+        return content.record();
+    }
+
+    public RecordFile content() {
+        return content;
+    }
+
+    public Optional<Path> file() {
+        return file;
+    }
+
+    public Edits edits() {
+        return edits;
+    }
+
+    public LiveVerdicts verdicts() {
+        return verdicts;
+    }
+
+    /** {@return whether closing it now would lose something} */
+    public boolean unsaved() {
+        return recovered || edits.unsaved();
+    }
+
+    /** {@return the subscription of a listener that is told after each save} */
+    public Listeners.Subscription onSaved(java.util.function.Consumer<? super OpenRecord> listener) {
+        return saves.add(listener);
+    }
+
+    /** Writes the record and keeps it there from now on. */
+    public void save(Path target) throws RecordWriteException {
+        content.save(target);
+        file = Optional.of(target);
+        recovered = false;
+        edits.saved();
+        saves.tell(this);
+    }
+
+    /** Makes the changes that a computed remedy names, in one step. */
+    public void apply(Remedy remedy, String label) {
+        edits.setAll(remedy.changes().stream().map(change -> new Edits.Setting(change.target(), change.feature(), change.value())).toList(), label);
+    }
+
+    /** Records who takes responsibility for a shortfall and why. It never hides the shortfall; see {@link garboard.checks.Verdict#acceptance}. */
+    public void accept(Verdict verdict, Acceptor acceptor, String label) {
+        var acceptance = GarboardFactory.eINSTANCE.createAcceptance();
+        acceptance.setCheck(verdict.check().id());
+        acceptance.setSubject(verdict.subjectKey());
+        acceptance.setAcceptedBy(acceptor.name());
+        acceptance.setReason(acceptor.reason());
+        acceptance.setAcceptedOn(acceptor.on());
+        acceptor.until().ifPresent(acceptance::setUntil);
+        edits.add(record(), List.of(Literals.COMMISSIONING_RECORD__ACCEPTANCES), acceptance, label);
+    }
+
+    /** Who accepts a shortfall, why, and until when. */
+    public record Acceptor(String name, String reason, java.time.LocalDate on, Optional<java.time.LocalDate> until) {
+    }
+
+    /** {@return a field by its key, also one below parts that do not exist yet; nothing when the key names no field of this record} */
+    public Optional<Field> field(String key) {
+        String[] steps = key.split("\\.(?![^\\[]*\\])");
+        var anchorKey = new ArrayList<String>();
+        for (String step : steps) {
+            anchorKey.add(step);
+        }
+        for (int cut = steps.length; cut > 0; cut--) {
+            String above = String.join(".", anchorKey.subList(0, cut - 1));
+            Optional<EObject> anchor = RecordPath.part(record(), above);
+            if (anchor.isPresent()) {
+                return below(anchor.get(), anchorKey.subList(cut - 1, steps.length));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Field> below(EObject anchor, List<String> steps) {
+        var path = new ArrayList<org.eclipse.emf.ecore.EStructuralFeature>();
+        var type = anchor.eClass();
+        for (String step : steps) {
+            var feature = type.getEStructuralFeature(step);
+            if (feature == null) {
+                return Optional.empty();
+            }
+            path.add(feature);
+            if (feature instanceof org.eclipse.emf.ecore.EReference reference) {
+                type = reference.getEReferenceType();
+            }
+        }
+        return path.getLast() instanceof org.eclipse.emf.ecore.EAttribute ? Optional.of(new Field(anchor, path)) : Optional.empty();
+    }
+
+    @Override
+    public void close() {
+        ids.close();
+    }
+}

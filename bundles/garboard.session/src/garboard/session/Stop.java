@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.session;
+
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__AC_OUTPUT;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__ALARMS;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__EXHAUST;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__FUEL_SUPPLY;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__GENERATOR_SET;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__INSPECTIONS;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__MOUNTING;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__RAW_WATER;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__STARTING_BATTERY;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__TRIAL;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__UPKEEP;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__VENTILATION;
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__VESSEL;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EReference;
+
+/** The stops of the way from an empty record to a signed one, in the order in which a person takes them. */
+public enum Stop {
+    RECORD(Stage.INSTALLATION), VESSEL(Stage.INSTALLATION, COMMISSIONING_RECORD__VESSEL),
+    GENERATOR_SET(Stage.INSTALLATION, COMMISSIONING_RECORD__GENERATOR_SET),
+    STARTING_BATTERY(Stage.INSTALLATION, COMMISSIONING_RECORD__STARTING_BATTERY),
+    FUEL(Stage.INSTALLATION, COMMISSIONING_RECORD__FUEL_SUPPLY), RAW_WATER(Stage.INSTALLATION, COMMISSIONING_RECORD__RAW_WATER),
+    EXHAUST(Stage.INSTALLATION, COMMISSIONING_RECORD__EXHAUST), VENTILATION(Stage.INSTALLATION, COMMISSIONING_RECORD__VENTILATION),
+    MOUNTING(Stage.INSTALLATION, COMMISSIONING_RECORD__MOUNTING), AC_OUTPUT(Stage.INSTALLATION, COMMISSIONING_RECORD__AC_OUTPUT),
+    ALARMS(Stage.INSTALLATION, COMMISSIONING_RECORD__ALARMS), INSPECTION(Stage.INSTALLATION, COMMISSIONING_RECORD__INSPECTIONS),
+    PHOTOGRAPHS(Stage.INSTALLATION),
+    FIRST_START(Stage.TRIAL, COMMISSIONING_RECORD__TRIAL), LOAD_TRIAL(Stage.TRIAL), SEA_RUN(Stage.TRIAL),
+    UPKEEP(Stage.HANDING_OVER, COMMISSIONING_RECORD__UPKEEP), SIGN_OFF(Stage.HANDING_OVER), CALCULATORS(Stage.TOOLS);
+
+    /** What the stops belong to. */
+    public enum Stage {
+        INSTALLATION, TRIAL, HANDING_OVER, TOOLS;
+
+        public List<Stop> stops() {
+            return Arrays.stream(Stop.values()).filter(stop -> stop.stage == this).toList();
+        }
+    }
+
+    private final Stage stage;
+    private final Optional<EReference> part;
+
+    Stop(Stage stage) {
+        this.stage = stage;
+        this.part = Optional.empty();
+    }
+
+    Stop(Stage stage, EReference part) {
+        this.stage = stage;
+        this.part = Optional.of(part);
+    }
+
+    public Stage stage() {
+        return stage;
+    }
+
+    /** {@return the part of the record that the stop is about, where it is about one} */
+    public Optional<EReference> part() {
+        return part;
+    }
+
+    /** {@return the stop where a place of the record is entered} @param key a key as {@link garboard.model.RecordPath} writes it */
+    public static Stop of(String key) {
+        if (key.startsWith("trial.loadSteps")) {
+            return LOAD_TRIAL;
+        }
+        if (key.startsWith("trial.seaRun")) {
+            return SEA_RUN;
+        }
+        if (key.startsWith("photographs")) {
+            return PHOTOGRAPHS;
+        }
+        if (key.startsWith("signatures")) {
+            return SIGN_OFF;
+        }
+        String first = key.split("[.\\[]", 2)[0];
+        return Arrays.stream(values()).filter(stop -> stop.part.filter(part -> part.getName().equals(first)).isPresent()).findFirst()
+            .orElse(RECORD);
+    }
+}

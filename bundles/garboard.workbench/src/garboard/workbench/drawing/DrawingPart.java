@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.workbench.drawing;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.inject.Inject;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Label;
+
+import garboard.workbench.Desk;
+
+/** TODO */
+public final class DrawingPart {
+
+    @Inject
+    private Desk desk;
+
+    @PostConstruct
+    void create(Composite parent) {
+        new Label(parent, SWT.NONE).setText("DrawingPart");
+    }
+}

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.workbench.handlers;
+
+import org.eclipse.e4.core.di.annotations.Execute;
+
+import garboard.workbench.Desk;
+
+/** TODO */
+public final class ShowLogHandler {
+
+    @Execute
+    void run(Desk desk) {
+    }
+}

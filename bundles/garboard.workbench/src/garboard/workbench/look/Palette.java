@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.workbench.look;
+
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.RGB;
+
+import garboard.checks.Standing;
+
+/** The colours of the window, in a light and a dark set. A standing is never told by its colour alone. */
+public enum Palette {
+    LIGHT(false, 0xFBFAF7, 0xFFFFFF, 0x1D2326, 0x5F686D, 0xD9D6CE, 0x1F5F7A, 0xEFEBE2),
+    DARK(true, 0x1F2426, 0x272D30, 0xE6E4DE, 0xA3ABAE, 0x434B4F, 0x7FC1D6, 0x30383C);
+
+    private final boolean dark;
+    private final int ground;
+    private final int sheet;
+    private final int ink;
+    private final int faint;
+    private final int line;
+    private final int accent;
+    private final int band;
+
+    Palette(boolean dark, int ground, int sheet, int ink, int faint, int line, int accent, int band) {
+        this.dark = dark;
+        this.ground = ground;
+        this.sheet = sheet;
+        this.ink = ink;
+        this.faint = faint;
+        this.line = line;
+        this.accent = accent;
+        this.band = band;
+    }
+
+    public boolean dark() {
+        return dark;
+    }
+
+    /** Behind everything. */
+    public Color ground() {
+        return color(ground);
+    }
+
+    /** Behind fields and lists. */
+    public Color sheet() {
+        return color(sheet);
+    }
+
+    public Color ink() {
+        return color(ink);
+    }
+
+    /** Texts that may be overlooked. */
+    public Color faint() {
+        return color(faint);
+    }
+
+    /** Rules and frames. */
+    public Color line() {
+        return color(line);
+    }
+
+    /** Links and what is chosen. */
+    public Color accent() {
+        return color(accent);
+    }
+
+    /** Behind headings and chosen rows. */
+    public Color band() {
+        return color(band);
+    }
+
+    public Color of(Standing standing) {
+        return color(switch (standing) {
+            case CHECK_BROKE -> dark ? 0xE08AC0 : 0x8A1F62;
+            case FALLS_SHORT -> dark ? 0xF0917C : 0xA8341C;
+            case BORDERLINE -> dark ? 0xE3BD62 : 0x8C6100;
+            case CANNOT_TELL -> dark ? 0x9DB7E8 : 0x3F5B96;
+            case ACCEPTED -> dark ? 0xC4ADE3 : 0x64498F;
+            case MEETS -> dark ? 0x7CC9A6 : 0x22694A;
+            case DOES_NOT_APPLY -> dark ? 0x8F979A : 0x757D81;
+        });
+    }
+
+    private static Color color(int rgb) {
+        return new Color(new RGB(rgb >> 16 & 0xFF, rgb >> 8 & 0xFF, rgb & 0xFF));
+    }
+}
