@@ -7,8 +7,10 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.HexFormat;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
+import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
@@ -20,12 +22,11 @@ import garboard.quantity.QuantityFormatException;
 /**
  * The text form of the values that a field of a record can hold: what a record file says in an attribute, what a person types.
  * Quantities with their unit, choices by their literal ({@code sailing-monohull}), dates as {@code 2026-05-31}, moments with their
- * offset, pictures in hexadecimal digits.
+ * offset, pictures in hexadecimal digits. With labels choices go by their name in that language, and refusals are worded in it;
+ * everything else is the same in all languages, a number may have a decimal point or a decimal comma in each.
  */
 public final class FieldText {
 
-    /** Longest piece of a wrong text that a message repeats. */
-    private static final int REPEATED = 60;
     /** No quantity is longer; a text that is would only swell the message. */
     private static final int LONGEST_QUANTITY = 200;
 
@@ -33,45 +34,63 @@ public final class FieldText {
     }
 
     /**
-     * {@return the value that a text stands for, empty for a date or moment that is left blank}
+     * {@return the value that a text of a record file stands for, empty for a date or moment that is left blank}
      *
-     * @throws FieldTextException when the text is no value of the type; the message tells what was found and what would be right
+     * @throws FieldTextException when the text is no value of the type; the message tells in English what was found and what would
+     *                            be right
      */
     public static Optional<Object> value(EDataType type, String text) {
+        return type instanceof EEnum choices ? Optional.of(choice(choices, text)) : value(type, text, Refusals::english);
+    }
+
+    /**
+     * {@return the value that a person means by a text, empty for a date or moment that is left blank} A choice may be given by its
+     * name in the language of the labels, by its English name or by its literal.
+     *
+     * @throws FieldTextException when the text is no value of the type; the message tells in the language of the labels what was found
+     *                            and what would be right, but what is wrong with a quantity it tells in English
+     */
+    public static Optional<Object> value(EDataType type, String text, Labels labels) {
+        return type instanceof EEnum choices ? Optional.of(choice(choices, text, labels)) : value(type, text, labels::refusals);
+    }
+
+    private static Optional<Object> value(EDataType type, String text, Supplier<Refusals> refusals) {
         Class<?> wanted = type.getInstanceClass();
         if (Quantity.class.isAssignableFrom(wanted)) {
-            return Optional.of(quantity(wanted, text));
-        }
-        if (type instanceof EEnum choices) {
-            return Optional.of(choice(choices, text));
+            return Optional.of(quantity(wanted, text, refusals));
         }
         if (wanted == String.class) {
             return Optional.of(text);
         }
         if (wanted == Integer.class) {
-            return Optional.of(whole(text));
+            return Optional.of(whole(text, refusals));
         }
         if (wanted == LocalDate.class) {
-            return text.isBlank() ? Optional.empty() : Optional.of(date(text));
+            return text.isBlank() ? Optional.empty() : Optional.of(date(text, refusals));
         }
         if (wanted == OffsetDateTime.class) {
-            return text.isBlank() ? Optional.empty() : Optional.of(moment(text));
+            return text.isBlank() ? Optional.empty() : Optional.of(moment(text, refusals));
         }
         if (wanted == byte[].class) {
-            return Optional.of(bytes(text));
+            return Optional.of(bytes(text, refusals));
         }
         return Optional.ofNullable(EcoreUtil.createFromString(type, text));
     }
 
-    /** {@return the text of a value, which {@link #value} reads back as an equal value} */
+    /** {@return the text of a value, which {@link #value(EDataType, String)} reads back as an equal value} */
     public static String text(EDataType type, Object value) {
         return value instanceof byte[] bytes ? HexFormat.of().formatHex(bytes) : EcoreUtil.convertToString(type, value);
     }
 
+    /** {@return the text of a value for a person, which {@link #value(EDataType, String, Labels)} reads back as an equal value} */
+    public static String text(EDataType type, Object value, Labels labels) {
+        return type instanceof EEnum && value instanceof Enumerator choice ? labels.label(choice) : text(type, value);
+    }
+
     /** Calls the class itself and not the register of kinds, which sets up the units of all of them: that is most of a cold start. */
-    private static Object quantity(Class<?> type, String text) {
+    private static Object quantity(Class<?> type, String text, Supplier<Refusals> refusals) {
         if (text.length() > LONGEST_QUANTITY) {
-            throw new FieldTextException(quoted(text) + " is too long; right would be a number and a unit");
+            throw refusals.get().refuse("long", text);
         }
         try {
             return type.getMethod("valueOf", String.class).invoke(null, text);
@@ -79,7 +98,7 @@ public final class FieldText {
             if (refused.getCause() instanceof QuantityFormatException format) {
                 throw new FieldTextException(format.getMessage(), format);
             }
-            throw new IllegalStateException(type.getName() + ".valueOf broke on " + quoted(text), refused.getCause());
+            throw new IllegalStateException(type.getName() + ".valueOf broke on \"" + Refusals.shortened(text) + "\"", refused.getCause());
         } catch (ReflectiveOperationException missing) {
             throw new IllegalStateException(type.getName() + " has no public static valueOf(String)", missing);
         }
@@ -89,45 +108,45 @@ public final class FieldText {
         EEnumLiteral literal = choices.getEEnumLiteralByLiteral(text);
         if (literal == null) {
             String right = choices.getELiterals().stream().map(EEnumLiteral::getLiteral).collect(Collectors.joining(", "));
-            throw new FieldTextException(quoted(text) + " is none of the choices; right would be one of " + right);
+            throw Refusals.english().refuse("choice", text, right);
         }
         return literal.getInstance();
     }
 
-    private static Integer whole(String text) {
+    private static Object choice(EEnum choices, String text, Labels labels) {
+        return labels.choice(choices, text).orElseThrow(() -> labels.refusals().refuse("choice", text,
+            choices.getELiterals().stream().map(labels::label).collect(Collectors.joining(", ")))).getInstance();
+    }
+
+    private static Integer whole(String text, Supplier<Refusals> refusals) {
         try {
             return Integer.valueOf(text.strip());
         } catch (NumberFormatException refused) {
-            throw new FieldTextException(quoted(text) + " is no whole number; right would be, for example, 4", refused);
+            throw refusals.get().refuse("whole", text, refused);
         }
     }
 
-    private static LocalDate date(String text) {
+    private static LocalDate date(String text, Supplier<Refusals> refusals) {
         try {
             return LocalDate.parse(text.strip());
         } catch (DateTimeParseException refused) {
-            throw new FieldTextException(quoted(text) + " is no date; right would be year-month-day, for example 2026-05-31", refused);
+            throw refusals.get().refuse("date", text, refused);
         }
     }
 
-    private static OffsetDateTime moment(String text) {
+    private static OffsetDateTime moment(String text, Supplier<Refusals> refusals) {
         try {
             return OffsetDateTime.parse(text.strip());
         } catch (DateTimeParseException refused) {
-            throw new FieldTextException(quoted(text) + " is no date with time and offset; right would be, for example, "
-                + "2026-05-31T14:05:00+02:00", refused);
+            throw refusals.get().refuse("moment", text, refused);
         }
     }
 
-    private static byte[] bytes(String text) {
+    private static byte[] bytes(String text, Supplier<Refusals> refusals) {
         try {
             return HexFormat.of().parseHex(text);
         } catch (IllegalArgumentException refused) {
-            throw new FieldTextException(quoted(text) + " is no picture; right would be pairs of hexadecimal digits", refused);
+            throw refusals.get().refuse("picture", text, refused);
         }
-    }
-
-    static String quoted(String text) {
-        return "\"" + (text.length() > REPEATED ? text.substring(0, REPEATED) + "..." : text) + "\"";
     }
 }

@@ -8,13 +8,14 @@ import java.util.stream.Collectors;
 
 import org.eclipse.emf.common.util.Enumerator;
 import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EEnumLiteral;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 /**
  * What people call the classes, fields and choices of the model, and how a field is measured or inspected, in one language.
  * {@code labels.properties} and {@code how.properties} hold the English texts; a translation is laid over them from
- * {@code labels_de.properties} and the like. What has no text is called by its name in the model, taken apart into words.
+ * {@code labels_de.properties} and the like, which are read for their own language only. What has no text is called by its name in the model, taken apart into words.
  */
 public final class Labels {
 
@@ -25,6 +26,7 @@ public final class Labels {
     private final Texts labels;
     /** Read when first asked for: most callers want the labels only, and the console must start fast. */
     private volatile Texts how;
+    private volatile Refusals refusals;
 
     private Labels(Locale locale) {
         this.locale = locale;
@@ -51,6 +53,17 @@ public final class Labels {
         return labels.find(key(choice)).orElseGet(() -> Camel.words(choice.getName()));
     }
 
+    /**
+     * {@return the choice that a person means by a text} What the choice is called in this language, what it is called in English and
+     * how a record file writes it all count, in capitals or not; blanks around it do not.
+     */
+    public Optional<EEnumLiteral> choice(EEnum choices, String text) {
+        String called = text.strip();
+        return choices.getELiterals().stream().filter(literal -> called.equalsIgnoreCase(literal.getLiteral())
+            || called.equalsIgnoreCase(label(literal)) || labels.findEnglish(key(literal)).filter(called::equalsIgnoreCase).isPresent())
+            .findFirst();
+    }
+
     /** {@return the labels of a chain of fields, for example {@code Siphon break › Vent seat › z}} */
     public String labelOfPath(List<? extends EStructuralFeature> path) {
         return path.stream().map(this::label).collect(Collectors.joining(STEP));
@@ -64,6 +77,16 @@ public final class Labels {
             how = texts;
         }
         return texts.find(key(feature));
+    }
+
+    /** {@return the sentences about texts that are no value, in this language} */
+    Refusals refusals() {
+        Refusals sentences = refusals;
+        if (sentences == null) {
+            sentences = Refusals.in(locale);
+            refusals = sentences;
+        }
+        return sentences;
     }
 
     private static String key(EStructuralFeature feature) {

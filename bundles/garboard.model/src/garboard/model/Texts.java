@@ -14,27 +14,41 @@ import java.util.Properties;
 /** Texts of a properties file beside this class, a translation laid over the English ones. */
 final class Texts {
 
+    private final Properties english;
     private final Properties texts;
 
-    private Texts(Properties texts) {
+    private Texts(Properties english, Properties texts) {
+        this.english = english;
         this.texts = texts;
     }
 
     /** Reads {@code name.properties} and over it {@code name_de.properties}, {@code name_de_AT.properties} where they exist. */
     static Texts read(String name, Locale locale) {
-        Properties texts = new Properties();
-        load(name, texts);
+        Properties english = new Properties();
+        load(name, english);
+        Properties texts = english;
         if (!locale.getLanguage().isEmpty()) {
-            load(name + "_" + locale.getLanguage(), texts);
+            texts = translated(name + "_" + locale.getLanguage(), texts);
             if (!locale.getCountry().isEmpty()) {
-                load(name + "_" + locale.getLanguage() + "_" + locale.getCountry(), texts);
+                texts = translated(name + "_" + locale.getLanguage() + "_" + locale.getCountry(), texts);
             }
         }
-        return new Texts(texts);
+        return new Texts(english, texts);
     }
 
     Optional<String> find(String key) {
         return Optional.ofNullable(texts.getProperty(key));
+    }
+
+    /** {@return the text before any translation} */
+    Optional<String> findEnglish(String key) {
+        return Optional.ofNullable(english.getProperty(key));
+    }
+
+    private static Properties translated(String name, Properties under) {
+        Properties over = new Properties(under);
+        load(name, over);
+        return over.isEmpty() ? under : over;
     }
 
     private static void load(String name, Properties into) {
