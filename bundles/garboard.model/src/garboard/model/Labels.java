@@ -15,7 +15,8 @@ import org.eclipse.emf.ecore.EStructuralFeature;
 /**
  * What people call the classes, fields and choices of the model, and how a field is measured or inspected, in one language.
  * {@code labels.properties} and {@code how.properties} hold the English texts; a translation is laid over them from
- * {@code labels_de.properties} and the like, which are read for their own language only. What has no text is called by its name in the model, taken apart into words.
+ * {@code labels_de.properties} and the like, which are read for their own language only. What has no text is called by its name in
+ * the model, taken apart into words.
  */
 public final class Labels {
 

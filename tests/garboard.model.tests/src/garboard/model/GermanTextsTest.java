@@ -150,6 +150,15 @@ class GermanTextsTest {
         assertThat(Labels.in(Locale.forLanguageTag("de-CH")).label(Literals.SEACOCK)).isEqualTo("Seeventil");
     }
 
+    /** The other words of the trade for the same things, which are right elsewhere and not here: the list is in labels_de.properties. */
+    @ParameterizedTest
+    @ValueSource(strings = {"labels_de", "how_de", "refusals_de"})
+    void oneThingHasOneName(String file) throws IOException {
+        assertThat(texts(file)).allSatisfy((key, text) -> assertThat(text).as(key).doesNotContainIgnoringCase("Seehahn", "Rohwasser",
+            "Belüftungsventil", "Spannungsabfall", "Wassersperre", "Auspufftopf", "Kaltstartprüfstrom", "Masseleiter", "Erdleiter",
+            "FI-Schalter", "Abgasdruck", "Rumpfdurchlass", "Krängungswinkel", "Treibstoff"));
+    }
+
     @Test
     void cautionsStandWhereTheHandsGo() {
         assertThat(german.how(Literals.EXHAUST_RUN__GAS_TIGHT).orElseThrow()).contains("Kohlenmonoxid", "stoppen Sie");
