@@ -33,7 +33,7 @@ public final class CableCalculations {
     }
 
     public static List<Calculation> all() {
-        return Stream.concat(Stream.of(resistance(), drop(), size(), circularMils(), allowedDrop(), crankingCircuit()),
+        return Stream.concat(Stream.of(resistance(), drop(), threePhaseDrop(), size(), circularMils(), allowedDrop(), crankingCircuit()),
                 AmpacityCalculations.all().stream()).toList();
     }
 
@@ -57,6 +57,20 @@ public final class CableCalculations {
                     ResistancePerLength at20 = ConductorResistance.at20(ConductorSize.valueOf(in.get(SIZE)), in.get(MAKE));
                     ResistancePerLength hot = ConductorResistance.atTemperature(at20, in.get(CONDUCTOR));
                     Voltage drop = VoltageDrop.roundTrip(in.get(CURRENT), hot, in.get(LOOP));
+                    return Answer.of("voltage drop", drop, "V").and("share of nominal", VoltageDrop.share(drop, in.get(nominal)), "%");
+                });
+    }
+
+    private static Calculation threePhaseDrop() {
+        Parameter<Current> line = Parameter.of("current", Current.class, "current in each line");
+        Parameter<Length> run = Parameter.of("run", Length.class, "length of one conductor");
+        Parameter<Voltage> nominal = Parameter.of("nominal", Voltage.class, "voltage between the lines").orElse("400 V");
+        return Calculation.named("voltage-drop-three-phase", "Voltage drop of a three-phase cable")
+                .explained("The volts lost between the lines at a balanced load.").takes(SIZE, line, run, CONDUCTOR, MAKE, nominal)
+                .by("sqrt(3) I R(T) L").validFor("balanced load, reactance left out").from(CableSources.THREE_PHASE_DROP).answers(in -> {
+                    ResistancePerLength at20 = ConductorResistance.at20(ConductorSize.valueOf(in.get(SIZE)), in.get(MAKE));
+                    ResistancePerLength hot = ConductorResistance.atTemperature(at20, in.get(CONDUCTOR));
+                    Voltage drop = VoltageDrop.threePhase(in.get(line), hot, in.get(run));
                     return Answer.of("voltage drop", drop, "V").and("share of nominal", VoltageDrop.share(drop, in.get(nominal)), "%");
                 });
     }

@@ -14,6 +14,8 @@ public final class CableSources {
     public static final Source IEC_60228 = new Source("IEC 60228, maximum conductor resistance at 20 degC", Status.QUOTED, "");
     public static final Source SAE_GAUGE = new Source("SAE-gauge conductor areas as printed in boat-wiring tables", Status.QUOTED, "");
     public static final Source ROUND_TRIP_DROP = new Source("Ohm's law over the positive and the negative conductor", Status.DERIVED, "");
+    public static final Source THREE_PHASE_DROP = new Source("Ohm's law in each line, sqrt(3) times between the lines of a balanced load",
+            Status.DERIVED, "reactance left out");
     public static final Source CIRCULAR_MIL_METHOD = new Source("ABYC E-11: CM = 10.75 I L / E", Status.QUOTED,
             "10.75 is solid copper at 29 degC; no federal regulation sets a voltage drop");
     public static final Source DROP_ALLOWANCE = new Source("ABYC E-11: 3 % and 10 % of the nominal voltage", Status.QUOTED, "");

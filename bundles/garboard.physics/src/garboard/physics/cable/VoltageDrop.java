@@ -9,7 +9,7 @@ import garboard.quantity.Ratio;
 import garboard.quantity.ResistancePerLength;
 import garboard.quantity.Voltage;
 
-/** Voltage that a pair of conductors loses. The loop is the length out plus the length back. */
+/** Voltage that conductors lose. The loop of a pair is the length out plus the length back; a balanced three-phase load has no way back. */
 public final class VoltageDrop {
 
     private static final double FOOT_M = 0.3048;
@@ -23,6 +23,11 @@ public final class VoltageDrop {
     public static Voltage roundTrip(Current current, ResistancePerLength conductor, Length loop) {
         return Voltage.of(Argument.notNegative("current", current) * Argument.positive("resistance per length", conductor)
                 * Argument.notNegative("loop length", loop));
+    }
+
+    /** Between the lines of a balanced three-phase load: sqrt(3) I R' L, L the length of one conductor ({@link CableSources#THREE_PHASE_DROP}). */
+    public static Voltage threePhase(Current line, ResistancePerLength conductor, Length run) {
+        return Voltage.of(Math.sqrt(3) * roundTrip(line, conductor, run).si());
     }
 
     /** Drop as a share of the nominal voltage; throws when the drop is the larger. */

@@ -26,7 +26,7 @@ public final class RatingCalculations {
     }
 
     public static List<Calculation> all() {
-        return List.of(iso3046(), simpleRules(), standardPressure(), hotCompartment(), averagePower(), overload());
+        return List.of(iso3046(), simpleRules(), standardPressure(), standardHeight(), hotCompartment(), averagePower(), overload());
     }
 
     private static Calculation iso3046() {
@@ -71,6 +71,15 @@ public final class RatingCalculations {
                 .by("101.325 kPa (1 - 0.0065 h / 288.15)^5.25588").validFor("-500 to 11 000 m; refused outside")
                 .from(RatingSources.STANDARD_ATMOSPHERE)
                 .answers(in -> Answer.of("pressure", Atmosphere.standardPressure(in.get(height)), "kPa", "inHg"));
+    }
+
+    private static Calculation standardHeight() {
+        Parameter<AbsolutePressure> barometer = Parameter.of("barometer", AbsolutePressure.class, "barometric pressure");
+        return Calculation.named("standard-height", "Height at which the standard air has a pressure")
+                .explained("The height that a barometer stands for; weather moves it by some hundred metres.").takes(barometer)
+                .by("288.15 / 0.0065 (1 - (p / 101.325 kPa)^(1/5.25588))").validFor("22.7 to 107.4 kPa; refused outside")
+                .from(RatingSources.STANDARD_ATMOSPHERE)
+                .answers(in -> Answer.of("height", Atmosphere.standardHeight(in.get(barometer)), "m", "ft"));
     }
 
     private static Calculation hotCompartment() {

@@ -42,6 +42,13 @@ class VoltageDropTest {
     }
 
     @Test
+    void dropsBetweenThreeLines() {
+        // Ohm's law with IEC 60228 class 5 (50 mm2: 0.386 ohm/km), recomputed independently: sqrt(3) x 100 A x 0.0386 ohm
+        ResistancePerLength at20 = ConductorResistance.at20(ConductorSize.squareMillimetre(50), StrandClass.CLASS_5_PLAIN);
+        assertPrinted("6.686", VoltageDrop.threePhase(Current.valueOf("100 A"), at20, Length.valueOf("100 m")).si());
+    }
+
+    @Test
     void countsTheDropAgainstTheNominalVoltage() {
         // Ohm's law, recomputed independently: 2.65 V of 230 V
         assertPrinted("1.15", VoltageDrop.share(drop("10 mm2", "40 A", "30 m", "60 degC"), Voltage.valueOf("230 V")).in("%"));

@@ -54,6 +54,18 @@ class DeratingTest {
     }
 
     @ParameterizedTest
+    @CsvSource({ "101.325 kPa, 0, 1", "89.875 kPa, 1000, 1", "79.495 kPa, 2000, 1", "69.68 kPa, 3048, 1" }) // ISO 2533 (ICAO) table, from memory
+    void tellsTheHeightByTheBarometer(String barometer, double heightM, double half) {
+        assertThat(Atmosphere.standardHeight(AbsolutePressure.valueOf(barometer)).si()).isCloseTo(heightM, within(half));
+    }
+
+    @Test
+    void refusesABarometerThatNoHeightHas() {
+        assertThatThrownBy(() -> Atmosphere.standardHeight(AbsolutePressure.valueOf("10 kPa"))).isInstanceOf(OutOfRangeException.class);
+        assertThatThrownBy(() -> Atmosphere.standardHeight(AbsolutePressure.valueOf("120 kPa"))).isInstanceOf(OutOfRangeException.class);
+    }
+
+    @ParameterizedTest
     @EnumSource(EngineKind.class)
     void changesNothingAtReferenceConditions(EngineKind engine) {
         Iso3046Derating.Factors reference = factors(engine, SiteConditions.reference());
