@@ -125,6 +125,27 @@ public final class Edits {
         execute(label, commands);
     }
 
+    /** Inserts an item into a list of an existing part. @return the item, with its id */
+    public <T extends EObject> T insert(EObject owner, EReference list, int index, T item, String label) {
+        execute(label, List.of(AddCommand.create(domain, owner, list, item, index)));
+        return item;
+    }
+
+    /** Makes several edits one step to undo, told as one change. Edits made in the course of others belong to those. */
+    public void together(String label, Runnable several) {
+        if (gathering.isPresent()) {
+            several.run();
+            return;
+        }
+        gathering = Optional.of(new Gathering(label));
+        try {
+            several.run();
+        } finally {
+            gathering = Optional.empty();
+            tell();
+        }
+    }
+
     /** A value for a field of an existing part. */
     public record Setting(EObject owner, EStructuralFeature feature, Object value) {
     }
@@ -230,6 +251,9 @@ public final class Edits {
         if (commands.isEmpty()) {
             return Optional.empty();
         }
+        if (gathering.isPresent()) {
+            return Optional.of(gathering.get().execute(commands));
+        }
         var step = new OneByOne(label, commands);
         stack.execute(step);
         return Optional.of(step);
@@ -255,8 +279,30 @@ public final class Edits {
         }
     }
 
+    private Optional<Gathering> gathering = Optional.empty();
+
+    /** The one step of several edits; it begins with the first of them, so that none leaves nothing to undo. */
+    private final class Gathering {
+        private final String label;
+        private Optional<CompoundCommand> step = Optional.empty();
+
+        Gathering(String label) {
+            this.label = label;
+        }
+
+        CompoundCommand execute(List<Command> commands) {
+            if (step.isPresent()) {
+                commands.forEach(step.get()::appendAndExecute);
+            } else {
+                step = Optional.of(new OneByOne(label, commands));
+                stack.execute(step.get());
+            }
+            return step.get();
+        }
+    }
+
     private void tell() {
-        if (!touched.isEmpty()) {
+        if (!touched.isEmpty() && gathering.isEmpty()) {
             var change = new RecordChange(touched);
             touched.clear();
             listeners.tell(change);
