@@ -51,6 +51,10 @@ public sealed interface Comparison {
     record Holds(String found, boolean holds) implements Comparison {
     }
 
+    /** What is entered cannot be held against the limit, although nothing is missing: two figures that must not be converted into each other. */
+    record Undecided(String found) implements Comparison {
+    }
+
     static <Q extends Quantity<Q>> Comparison atLeast(String found, Q measured, Limit<Q> limit) {
         return new AtLeast<>(found, measured, limit);
     }
@@ -65,6 +69,11 @@ public sealed interface Comparison {
 
     static <Q extends Quantity<Q>> Comparison between(String found, Q measured, Limit<Q> low, Limit<Q> high) {
         return new Between<>(found, measured, low, high);
+    }
+
+    /** @param why as a sentence: "the label gives the current by another test than the one asked for" */
+    static Comparison undecided(String why) {
+        return new Undecided(why);
     }
 
     static Comparison holds(String found, boolean holds) {

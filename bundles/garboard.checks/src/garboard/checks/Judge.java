@@ -89,11 +89,14 @@ final class Judge {
                         Optional.empty(), List.of(), Optional.empty());
             }
         }
+        boolean decidable = missing.isEmpty();
         for (Check.Need<S> need : check.conditionalNeeds()) {
-            // The predicate of a conditional need may read earlier inputs, so it is asked only while none is missing;
-            // the others are listed together, so that a person enters them in one go.
-            if (need.always() || missing.isEmpty() && need.when().test(situation)) {
-                missing.putAll(missing(List.of(need.path()), situation));
+            // All that is missing is listed together, so that a person enters it in one go. A condition may read what is needed before
+            // it in any case, so it is asked only when that is there.
+            if (need.always() || decidable && isAsked(need, situation, missing.isEmpty())) {
+                Map<String, Missing> lacking = missing(List.of(need.path()), situation);
+                decidable &= !need.always() || lacking.isEmpty();
+                missing.putAll(lacking);
             }
         }
         if (!missing.isEmpty()) {
@@ -110,6 +113,18 @@ final class Judge {
         boolean mend = compared.standing() != Standing.MEETS;
         Optional<Remedy> remedy = mend ? check.remedyFor(situation) : Optional.empty();
         return verdict(check, subject, compared.standing(), comparison.found(), compared, remedy, List.of(), Optional.empty());
+    }
+
+    private <S extends EObject> boolean isAsked(Check.Need<S> need, Situation<S> situation, boolean nothingMissing) {
+        try {
+            return need.when().test(situation);
+        } catch (RuntimeException readsWhatIsMissing) {
+            // The predicate may read an input that is needed on an earlier condition: without it the need is undecided.
+            if (nothingMissing) {
+                throw readsWhatIsMissing;
+            }
+            return false;
+        }
     }
 
     private Map<String, Missing> missing(List<FeaturePath> paths, Situation<?> situation) {
@@ -180,6 +195,7 @@ final class Judge {
                 case Comparison.MoreThan<?> c -> more(c);
                 case Comparison.AtMost<?> c -> below(c);
                 case Comparison.Between<?> c -> between(c);
+                case Comparison.Undecided c -> NOTHING;
                 case Comparison.Holds c -> new Comparing(c.holds() ? Standing.MEETS : Standing.FALLS_SHORT, Optional.empty(),
                         Optional.empty(), Optional.empty());
             };

@@ -90,6 +90,43 @@ class JudgeTest {
     }
 
     @Test
+    void cannotTellNamesEveryInputThatAConditionAsksForAtOnce() {
+        Check<?> check = Samples.height().needsWhen(s -> true, path(SIPHON_BREAK__VENT_SEAT, POINT__X), path(VESSEL__BEAM))
+            .needsWhen(s -> s.vessel().getBeam().si() > 3, path(SIPHON_BREAK__VENT_HOSE)).build();
+        var record = Samples.seatAt("350 mm");
+        assertThat(Samples.judgeOne(check, record).missing()).extracting(Missing::key)
+            .containsExactly("rawWater.siphonBreak.ventSeat.x", "vessel.beam");
+        record.setVessel(GarboardFactory.eINSTANCE.createVessel());
+        record.getVessel().setBeam(Length.of(4, "m"));
+        assertThat(Samples.judgeOne(check, record).missing()).extracting(Missing::key)
+            .containsExactly("rawWater.siphonBreak.ventSeat.x", "rawWater.siphonBreak.ventHose");
+    }
+
+    @Test
+    void whatIsNeededOnAConditionIsNotAskedForBeforeItCanBeDecided() {
+        Check<?> check = Samples.height().needsWhen(s -> true, path(VESSEL__BEAM)).build();
+        assertThat(Samples.judgeOne(check, Samples.withBreak()).missing()).extracting(Missing::key)
+            .containsExactly("rawWater.siphonBreak.ventSeat.z");
+    }
+
+    @Test
+    void aFaultInTheConditionOfANeedIsShown() {
+        Check<?> check = Samples.height().needsWhen(s -> {
+            throw new IllegalStateException("a fault");
+        }, path(VESSEL__BEAM)).build();
+        assertThat(Samples.judgeOne(check, Samples.seatAt("350 mm")).standing()).isEqualTo(Standing.CHECK_BROKE);
+    }
+
+    @Test
+    void cannotTellWhatMustNotBeConverted() {
+        Verdict verdict = Samples.judgeOne(Samples.comparing(s -> Comparison.undecided("the two are by different tests")), Samples.seatAt("1 m"));
+        assertThat(verdict.standing()).isEqualTo(Standing.CANNOT_TELL);
+        assertThat(verdict.sentence()).isEqualTo("the two are by different tests");
+        assertThat(verdict.missing()).isEmpty();
+        assertThat(verdict.remedy()).isPresent();
+    }
+
+    @Test
     void cannotTellWhenTheSubjectIsNotInTheRecord() {
         Verdict verdict = Samples.judgeOne(Samples.height().build(), GarboardFactory.eINSTANCE.createCommissioningRecord());
         assertThat(verdict.standing()).isEqualTo(Standing.CANNOT_TELL);

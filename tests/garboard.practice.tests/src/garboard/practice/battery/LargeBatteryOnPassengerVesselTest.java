@@ -63,7 +63,7 @@ class LargeBatteryOnPassengerVesselTest {
     void cannotTellWithoutInputs() {
         judge(LargeBatteryOnPassengerVessel.check(), record).cannotTell("startingBattery.chargerRatedCurrent");
         battery.setChargerRatedCurrent(Current.of(200, "A"));
-        judge(LargeBatteryOnPassengerVessel.check(), record).cannotTell("startingBattery.trayOrBox");
+        judge(LargeBatteryOnPassengerVessel.check(), record).cannotTell("startingBattery.trayOrBox", "startingBattery.ventilationAreaEachWay");
         battery.setTrayOrBox(Answer.YES);
         judge(LargeBatteryOnPassengerVessel.check(), record).cannotTell("startingBattery.ventilationAreaEachWay");
     }

@@ -115,7 +115,7 @@ class DropComputedTest {
         run.setSystemVoltage(Voltage.of(12, "V"));
         run.setLength(Length.of(3, "m"));
         run.setCurrent(Current.of(5, "A"));
-        judge(DropComputed.check(), record).cannotTell("startingBattery.cables[0].critical");
+        judge(DropComputed.check(), record).cannotTell("startingBattery.cables[0].critical", "startingBattery.cables[0].strandClass");
         run.setCritical(Answer.NO);
         judge(DropComputed.check(), record).cannotTell("startingBattery.cables[0].strandClass");
     }

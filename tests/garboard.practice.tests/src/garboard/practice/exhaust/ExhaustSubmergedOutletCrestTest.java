@@ -62,7 +62,8 @@ class ExhaustSubmergedOutletCrestTest {
     @Test
     void cannotTellWithoutOutletOrCrest() {
         judge(ExhaustSubmergedOutletCrest.check(), Installation.empty()).cannotTell("exhaust.outlet.place", "vessel.hullKind", "vessel.designTrim");
-        judge(ExhaustSubmergedOutletCrest.check(), drowned("30 deg")).cannotTell("exhaust.crest.vented");
+        judge(ExhaustSubmergedOutletCrest.check(), drowned("30 deg")).cannotTell("exhaust.crest.vented", "exhaust.crest.insideBottom.x",
+            "exhaust.crest.insideBottom.y", "exhaust.crest.insideBottom.z");
         CommissioningRecord record = crestAt(drowned("30 deg"), Answer.NO, "0 m", "1 m");
         exhaust(record).getCrest().getInsideBottom().setZ(null);
         judge(ExhaustSubmergedOutletCrest.check(), record).cannotTell("exhaust.crest.insideBottom.z");

@@ -113,6 +113,6 @@ class AntiSiphonByLawTest {
     @Test
     void cannotTellWithoutTheArrangement() {
         judge(AntiSiphonByLaw.check(), record).cannotTell("fuelSupply.antiSiphon");
-        by(AntiSiphonProtection.LINE_ABOVE_TANK_TOP).cannotTell("fuelSupply.lowestLinePoint");
+        by(AntiSiphonProtection.LINE_ABOVE_TANK_TOP).cannotTell("fuelSupply.lowestLinePoint", "fuelSupply.tank.top.z");
     }
 }

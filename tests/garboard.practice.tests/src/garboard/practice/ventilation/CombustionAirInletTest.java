@@ -69,7 +69,7 @@ class CombustionAirInletTest {
 
     @Test
     void cannotTellWithoutThePower() {
-        inlet("45 cm2").cannotTell("generatorSet.shaftPower");
+        inlet("45 cm2").cannotTell("generatorSet.shaftPower", "generatorSet.fuel");
         record.getGeneratorSet().setShaftPower(Power.of(10, "kW"));
         inlet("45 cm2").cannotTell("generatorSet.fuel");
     }

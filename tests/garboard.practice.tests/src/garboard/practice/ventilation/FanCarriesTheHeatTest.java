@@ -76,7 +76,7 @@ class FanCarriesTheHeatTest {
 
     @Test
     void cannotTellWithoutHeatOrFigures() {
-        fan("10 m3/min").cannotTell("generatorSet.shaftPower");
+        fan("10 m3/min").cannotTell("generatorSet.shaftPower", "generatorSet.ratedPower", "generatorSet.alternatorEfficiency", "generatorSet.fuel");
         record.getGeneratorSet().setHeatToCompartment(Power.of(7, "kW"));
         record.getVentilation().setFanFlow(null);
         judge(FanCarriesTheHeat.check(), record).cannotTell("ventilation.fanFlow");
