@@ -50,12 +50,13 @@ class ArrowsTest {
         assertThat(missing).as("exported packages without a folder").isEmpty();
     }
 
+    /** A fragment sees what is package-private; the tests of the window are a bundle, for they see it as a person does. */
     @ParameterizedTest
     @MethodSource("bundles")
-    void hasATestFragmentNamedAfterIt(Path bundle) {
+    void hasTestsNamedAfterIt(Path bundle) {
         var name = bundle.getFileName().toString();
-        var fragment = REPOSITORY.root().resolve("tests").resolve(name + ".tests");
-        assertThat(new BundleManifest(fragment).fragmentHost()).containsExactly(name);
+        var tests = new BundleManifest(REPOSITORY.root().resolve("tests").resolve(name + ".tests"));
+        assertThat(Stream.concat(tests.fragmentHost().stream(), tests.requiredBundles().stream())).contains(name);
     }
 
     @ParameterizedTest
