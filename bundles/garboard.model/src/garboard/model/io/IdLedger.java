@@ -40,6 +40,11 @@ final class IdLedger extends AdapterImpl {
         }
     }
 
+    /** Takes note of all that another ledger knows. */
+    void noteAll(IdLedger other) {
+        other.highest.forEach((word, number) -> highest.merge(word, number, Math::max));
+    }
+
     /** {@return an id with this word that has never been in use, now in use} */
     String next(String word) {
         return word + "-" + highest.merge(word, 1, Integer::sum);

@@ -98,6 +98,16 @@ public final class RecordFile {
     }
 
     /**
+     * {@return a copy of everything, also of what this program does not know and of the ids that are gone} Once made, it can be read and
+     * written on another thread while this one is edited; the bytes of photographs are shared, not copied.
+     */
+    public RecordFile copy() {
+        RecordFile copy = new RecordFile(resource.copy(), notes);
+        IdLedger.of(copy.record).noteAll(IdLedger.of(record));
+        return copy;
+    }
+
+    /**
      * Writes the record in place of what the file holds. Items without an id get one, references to what is no longer in the record go.
      *
      * @throws RecordWriteException when that is not possible, with one sentence that tells why; the file is then as it was
@@ -111,7 +121,10 @@ public final class RecordFile {
      * @throws RecordWriteException when the record holds what no file can hold, with one sentence that tells where
      */
     public byte[] toBytes() throws RecordWriteException {
-        return new RecordWriter(resource, record).bytes();
+        // a copy that is written on another thread has the same names
+        synchronized (resource.names()) {
+            return new RecordWriter(resource, record).bytes();
+        }
     }
 
     void save(Path file, FileSteps steps) throws RecordWriteException {

@@ -10,6 +10,7 @@ import org.eclipse.emf.common.util.EMap;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EDataType;
 import org.eclipse.emf.ecore.EFactory;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.util.ExtendedMetaData;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLLoad;
@@ -29,8 +30,8 @@ final class RecordResource extends XMIResourceImpl {
     /** Namespaces that are declared where they are needed. */
     private static final Set<String> OWN = Set.of(GarboardPackage.eNS_URI, XMI_URI, ExtendedMetaData.XML_URI, RecordWriter.IDS);
 
-    /** Names for what the model does not know are made up in here, for each file anew. */
-    private final ExtendedMetaData names = new UnknownNames();
+    /** Names for what the model does not know are made up in here, for each file anew; a copy shares them. */
+    private final ExtendedMetaData names;
 
     /** The end tag of the record as the file must write it, empty before the record begins and after it has ended. */
     private String endAwaited = "";
@@ -39,7 +40,12 @@ final class RecordResource extends XMIResourceImpl {
     private final EMap<String, String> prefixes = new BasicEMap<>();
 
     RecordResource(URI uri) {
+        this(uri, new UnknownNames());
+    }
+
+    private RecordResource(URI uri, ExtendedMetaData names) {
         super(uri);
+        this.names = names;
         // spoken for in every file, whatever unknown namespaces would like to be called
         prefixes.put(XMI_NS, XMI_URI);
         setIntrinsicIDToEObjectMap(new HashMap<>());
@@ -56,9 +62,24 @@ final class RecordResource extends XMIResourceImpl {
         save.put(OPTION_LINE_DELIMITER, "\n");
     }
 
-    /** {@return the names that stand for what the model does not know} */
+    /** {@return the names that stand for what the model does not know} A copy has the same as its original. */
     ExtendedMetaData names() {
         return names;
+    }
+
+    /** {@return another resource that holds a copy of everything in this one, also of what the model does not know} */
+    RecordResource copy() {
+        RecordResource twin = new RecordResource(getURI(), names);
+        twin.prefixes.putAll(prefixes);
+        EcoreUtil.Copier copier = new EcoreUtil.Copier();
+        twin.getContents().addAll(copier.copyAll(getContents()));
+        copier.copyReferences();
+        getEObjectToExtensionMap().forEach((part, unknown) -> {
+            if (copier.get(part) != null) {
+                twin.getEObjectToExtensionMap().put(copier.get(part), EcoreUtil.copy(unknown));
+            }
+        });
+        return twin;
     }
 
     /** {@return the end tag of the record while it is still to come, else empty} */
