@@ -40,30 +40,30 @@ final class Axes {
         double step = heights.roundStep((up[1] - up[0]) / TICKS);
         for (double value = Math.ceil(up[0] / step) * step; value <= up[1] + step / 1e6; value += step) {
             double at = Math.abs(value) < step / 1e6 ? 0 : value;
-            pen.ink(Pen.PALE).stroke(Pen.HAIR, Pen.DOTTED).line(plot.getX(), y(at), plot.getMaxX(), y(at));
-            pen.ink(Pen.INK).text((at < 0 ? "\u2212" : "") + heights.length(at), plot.getX() - 1.2, y(at) + 0.8, Pen.Letters.SMALL_RIGHT);
+            pen.ink(Ink.PALE).stroke(Pen.HAIR, Pen.DOTTED).line(plot.getX(), y(at), plot.getMaxX(), y(at));
+            pen.ink(Ink.INK).text((at < 0 ? "\u2212" : "") + heights.length(at), plot.getX() - 1.2, y(at) + 0.8, Letters.SMALL_RIGHT);
         }
-        pen.ink(Pen.FAINT).width(Pen.FINE).line(plot.getX(), plot.getY(), plot.getX(), plot.getMaxY());
+        pen.ink(Ink.FAINT).width(Pen.FINE).line(plot.getX(), plot.getY(), plot.getX(), plot.getMaxY());
     }
 
     /** Ticks and figures of distances below. */
     void distances(Pen pen, Heights heights) {
         double step = heights.roundStep((across[1] - across[0]) / TICKS);
-        pen.ink(Pen.FAINT).width(Pen.FINE).line(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY());
+        pen.ink(Ink.FAINT).width(Pen.FINE).line(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY());
         for (double value = 0; value <= across[1] + step / 1e6; value += step) {
-            pen.ink(Pen.FAINT).width(Pen.FINE).line(x(value), plot.getMaxY(), x(value), plot.getMaxY() + 1);
-            pen.ink(Pen.INK).text(heights.length(value), x(value), plot.getMaxY() + 3.6, Pen.Letters.SMALL_CENTRE);
+            pen.ink(Ink.FAINT).width(Pen.FINE).line(x(value), plot.getMaxY(), x(value), plot.getMaxY() + 1);
+            pen.ink(Ink.INK).text(heights.length(value), x(value), plot.getMaxY() + 3.6, Letters.SMALL_CENTRE);
         }
-        pen.ink(Pen.FAINT).text("along the run, straight from place to place", plot.getMaxX(), plot.getMaxY() + 7, Pen.Letters.SMALL_RIGHT);
+        pen.ink(Ink.FAINT).text("along the run, straight from place to place", plot.getMaxX(), plot.getMaxY() + 7, Letters.SMALL_RIGHT);
     }
 
     /** Ticks and figures of angles below. */
     void angles(Pen pen, double stepDegrees) {
-        pen.ink(Pen.FAINT).width(Pen.FINE).line(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY());
+        pen.ink(Ink.FAINT).width(Pen.FINE).line(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY());
         for (double value = Math.ceil(across[0] / stepDegrees) * stepDegrees; value <= across[1] + 1e-6; value += stepDegrees) {
-            pen.ink(Pen.PALE).stroke(Pen.HAIR, Pen.DOTTED).line(x(value), plot.getY(), x(value), plot.getMaxY());
+            pen.ink(Ink.PALE).stroke(Pen.HAIR, Pen.DOTTED).line(x(value), plot.getY(), x(value), plot.getMaxY());
             String figure = value == 0 ? "no heel" : Math.round(Math.abs(value)) + "\u00b0";
-            pen.ink(Pen.INK).text(figure, x(value), plot.getMaxY() + 3.6, Pen.Letters.SMALL_CENTRE);
+            pen.ink(Ink.INK).text(figure, x(value), plot.getMaxY() + 3.6, Letters.SMALL_CENTRE);
         }
     }
 }

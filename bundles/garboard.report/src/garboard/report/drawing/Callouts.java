@@ -59,13 +59,13 @@ final class Callouts {
         double edge = atLeft ? left : right;
         double turn = atLeft ? edge + LEAD_MM : edge - LEAD_MM;
         double level = upper + LINE_MM / 2;
-        pen.ink(Pen.FAINT).width(Pen.HAIR).line(atLeft ? edge + 1 : edge - 1, level, turn, level).line(turn, level, callout.x, callout.y);
+        pen.ink(Ink.FAINT).width(Pen.HAIR).line(atLeft ? edge + 1 : edge - 1, level, turn, level).line(turn, level, callout.x, callout.y);
         double y = upper + LINE_MM * 0.8;
         for (int index = 0; index < callout.lines.size(); index++) {
             boolean name = index == 0;
-            pen.ink(name ? Pen.INK : Pen.FAINT);
-            pen.textWithin(room, callout.lines.get(index), edge, y, name ? atLeft ? Pen.Letters.BOLD_RIGHT : Pen.Letters.BOLD_LEFT
-                : atLeft ? Pen.Letters.SMALL_RIGHT : Pen.Letters.SMALL_LEFT);
+            pen.ink(name ? Ink.INK : Ink.FAINT);
+            pen.textWithin(room, callout.lines.get(index), edge, y, name ? atLeft ? Letters.BOLD_RIGHT : Letters.BOLD_LEFT
+                : atLeft ? Letters.SMALL_RIGHT : Letters.SMALL_LEFT);
             y += LINE_MM;
         }
     }

@@ -20,10 +20,8 @@ import garboard.report.Picture;
 /** Height above the water of the points that keep the sea out, against the heel from port to starboard. */
 public final class ClearancePlot {
 
-    private static final List<String> KEEPERS =
-        List.of(PlacedParts.SIPHON_BREAK, PlacedParts.DRY_CREST, PlacedParts.CREST, PlacedParts.OUTLET);
     private static final float[][] DASHES = {Pen.SOLID, Pen.DASH_DOT, Pen.LONG_DASH, Pen.DOTTED};
-    private static final int[] INKS = {Pen.INK, 0x4A4F53, 0x9A4B2E, Pen.WATER};
+    private static final Ink[] INKS = {Ink.INK, Ink.EXHAUST, Ink.EMBER, Ink.WATER};
     private static final int STEPS = 60;
     private static final double LEFT_MM = 18;
     private static final double NAMES_MM = 60;
@@ -57,9 +55,9 @@ public final class ClearancePlot {
         Water water = Water.about(record);
         var curves = new ArrayList<Curve>();
         if (water.heel().si() > 0) {
-            List<PlacedPart> parts = PlacedParts.of(record, evaluation);
-            for (String name : KEEPERS) {
-                parts.stream().filter(part -> part.name().equals(name)).findFirst()
+            List<PlacedPart> parts = PlacedParts.of(record, evaluation, Words.ENGLISH);
+            for (String id : PlacedParts.KEEPERS) {
+                parts.stream().filter(part -> part.id().equals(id)).findFirst()
                     .ifPresent(part -> part.place().ifPresent(place -> curves.add(new Curve(part, sweep(place, water)))));
             }
         }
@@ -99,21 +97,21 @@ public final class ClearancePlot {
     }
 
     private void paint(Graphics2D graphics, double widthMm, double heightMm) {
-        var pen = new Pen(graphics);
+        var pen = Pen.onPaper(graphics);
         var plot = new Rectangle2D.Double(LEFT_MM, HEAD_MM, widthMm - LEFT_MM - NAMES_MM, heightMm - HEAD_MM - FOOT_MM);
         double low = Math.min(0, curves.stream().mapToDouble(Curve::least).min().orElse(0));
         double high = curves.stream().flatMap(curve -> curve.points.stream()).mapToDouble(point -> point[1]).max().orElse(1);
         double rim = Math.max((Math.max(high, 0) - low) * 0.08, 0.02);
         double degrees = Math.toDegrees(water.heel().si());
         var axes = new Axes(plot, new double[] {-degrees, degrees}, new double[] {low - rim, Math.max(high, 0) + rim});
-        pen.ink(Pen.GROUND).fill(new Rectangle2D.Double(plot.getX(), axes.y(0), plot.getWidth(), plot.getMaxY() - axes.y(0)));
-        pen.ink(Pen.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
-        pen.text("surface of the water", plot.getX() + 1.5, axes.y(0) + 3, Pen.Letters.SMALL_LEFT);
+        pen.ink(Ink.SEA).fill(new Rectangle2D.Double(plot.getX(), axes.y(0), plot.getWidth(), plot.getMaxY() - axes.y(0)));
+        pen.ink(Ink.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
+        pen.text("surface of the water", plot.getX() + 1.5, axes.y(0) + 3, Letters.SMALL_LEFT);
         axes.heights(pen, heights);
         axes.angles(pen, degrees > 20 ? 10 : 5);
-        pen.ink(Pen.FAINT).text("\u25c4 " + water.heelWord() + " to port", plot.getX(), plot.getMaxY() + 8, Pen.Letters.SMALL_LEFT)
-            .text(water.heelWord() + " to starboard \u25ba", plot.getMaxX(), plot.getMaxY() + 8, Pen.Letters.SMALL_RIGHT)
-            .text("height above the water" + trimInWords(), plot.getX(), plot.getY() - 1.5, Pen.Letters.SMALL_LEFT);
+        pen.ink(Ink.FAINT).text("\u25c4 " + water.heelWord() + " to port", plot.getX(), plot.getMaxY() + 8, Letters.SMALL_LEFT)
+            .text(water.heelWord() + " to starboard \u25ba", plot.getMaxX(), plot.getMaxY() + 8, Letters.SMALL_RIGHT)
+            .text("height above the water" + trimInWords(), plot.getX(), plot.getY() - 1.5, Letters.SMALL_LEFT);
         for (int index = 0; index < curves.size(); index++) {
             paint(pen, curves.get(index), axes, index);
         }
@@ -153,10 +151,10 @@ public final class ClearancePlot {
             double top = Math.min(Math.max(free, axes.y(curve.last()) - LINE_MM / 2), room - below - need);
             double x = axes.plot().getMaxX();
             style(pen, curves.indexOf(curve)).line(x + 5, top + LINE_MM / 2, x + 13, top + LINE_MM / 2);
-            pen.ink(Pen.FAINT).width(Pen.HAIR).line(x, axes.y(curve.last()), x + 5, top + LINE_MM / 2);
+            pen.ink(Ink.FAINT).width(Pen.HAIR).line(x, axes.y(curve.last()), x + 5, top + LINE_MM / 2);
             for (int index = 0; index < lines.size(); index++) {
-                pen.ink(index == 0 ? Pen.INK : Pen.FAINT)
-                    .textWithin(NAMES_MM - NAMES_FROM_MM - 1, lines.get(index), x + NAMES_FROM_MM, top + LINE_MM * (index + 0.8), index == 0 ? Pen.Letters.BOLD_LEFT : Pen.Letters.SMALL_LEFT);
+                pen.ink(index == 0 ? Ink.INK : Ink.FAINT)
+                    .textWithin(NAMES_MM - NAMES_FROM_MM - 1, lines.get(index), x + NAMES_FROM_MM, top + LINE_MM * (index + 0.8), index == 0 ? Letters.BOLD_LEFT : Letters.SMALL_LEFT);
             }
             free = top + need;
         }

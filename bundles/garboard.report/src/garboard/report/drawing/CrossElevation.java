@@ -32,7 +32,7 @@ public final class CrossElevation {
             surfaces.add(surface(water, 1, heights.angle(water.heel()) + " " + water.heelWord() + " to starboard"));
             surfaces.add(surface(water, -1, heights.angle(water.heel()) + " " + water.heelWord() + " to port"));
         }
-        return new CrossElevation(new Elevation(PlacedParts.of(record, evaluation), PlacedPart::y, HullOutline.cross(record), surfaces, "port", "starboard"),
+        return new CrossElevation(new Elevation(PlacedParts.of(record, evaluation, Words.ENGLISH), PlacedPart::y, HullOutline.cross(record), surfaces, "port", "starboard"),
             heights);
     }
 

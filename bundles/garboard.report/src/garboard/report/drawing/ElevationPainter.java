@@ -38,7 +38,7 @@ final class ElevationPainter {
     }
 
     void paint(Graphics2D graphics) {
-        var pen = new Pen(graphics);
+        var pen = Pen.onPaper(graphics);
         paintWater(pen);
         paintHull(pen);
         paintRuns(pen);
@@ -48,8 +48,8 @@ final class ElevationPainter {
             Marks.draw(pen, at.getX(), at.getY(), seen.part().worst().map(verdict -> verdict.standing()));
         }
         new Callouts(new double[] {COLUMN_MM - 2, widthMm - COLUMN_MM + 2, HEAD_MM, heightMm - FOOT_MM}, COLUMN_MM - 3).draw(pen, callouts());
-        pen.ink(Pen.FAINT).text("\u25c4 " + elevation.leftWord(), area.getX(), HEAD_MM - 1.2, Pen.Letters.SMALL_LEFT)
-            .text(elevation.rightWord() + " \u25ba", area.getMaxX(), HEAD_MM - 1.2, Pen.Letters.SMALL_RIGHT);
+        pen.ink(Ink.FAINT).text("\u25c4 " + elevation.leftWord(), area.getX(), HEAD_MM - 1.2, Letters.SMALL_LEFT)
+            .text(elevation.rightWord() + " \u25ba", area.getMaxX(), HEAD_MM - 1.2, Letters.SMALL_RIGHT);
         new Foot(heights, toPaper.getScaleX()).paint(pen, new Rectangle2D.Double(0, heightMm - FOOT_MM + 4, widthMm, FOOT_MM - 4),
             elevation.seen().stream().map(seen -> seen.part()).toList());
     }
@@ -67,12 +67,12 @@ final class ElevationPainter {
         sea.lineTo(area.getMaxX(), area.getMaxY());
         sea.lineTo(area.getX(), area.getMaxY());
         sea.closePath();
-        pen.ink(Pen.GROUND).fill(sea);
+        pen.ink(Ink.SEA).fill(sea);
         for (Surface surface : elevation.surfaces()) {
             Point2D from = paper(left, surface.at(left));
             Point2D to = paper(right, surface.at(right));
             boolean level = surface == upright;
-            pen.ink(Pen.WATER).stroke(level ? Pen.FIRM : Pen.FINE, level ? Pen.SOLID : Pen.DASHED).line(from.getX(), from.getY(), to.getX(), to.getY());
+            pen.ink(Ink.WATER).stroke(level ? Pen.FIRM : Pen.FINE, level ? Pen.SOLID : Pen.DASHED).line(from.getX(), from.getY(), to.getX(), to.getY());
             nameSurface(pen, surface, left, right);
         }
         pen.everywhere();
@@ -81,7 +81,7 @@ final class ElevationPainter {
     /** At the end where it lies farthest from the level one, and on the side turned away from it; the level one below itself at the right. */
     private void nameSurface(Pen pen, Surface surface, double left, double right) {
         if (surface.slope() == 0) {
-            pen.ink(Pen.WATER).text(surface.name(), area.getMaxX() - 1, paper(right, surface.at(right)).getY() + 3.4, Pen.Letters.SMALL_RIGHT);
+            pen.ink(Ink.WATER).text(surface.name(), area.getMaxX() - 1, paper(right, surface.at(right)).getY() + 3.4, Letters.SMALL_RIGHT);
             return;
         }
         Surface level = elevation.surfaces().getFirst();
@@ -94,11 +94,11 @@ final class ElevationPainter {
         double across = atRight ? right - span * 0.01 : left + span * 0.01;
         Point2D at = paper(across, surface.at(across));
         double y = Math.min(Math.max(at.getY() + (above ? -0.9 : 3), area.getY() + 3), area.getMaxY() - 1);
-        pen.ink(Pen.WATER).text(surface.name(), at.getX(), y, atRight ? Pen.Letters.SMALL_RIGHT : Pen.Letters.SMALL_LEFT);
+        pen.ink(Ink.WATER).text(surface.name(), at.getX(), y, atRight ? Letters.SMALL_RIGHT : Letters.SMALL_LEFT);
     }
 
     private void paintHull(Pen pen) {
-        elevation.outline().ifPresent(outline -> pen.inside(area).ink(Pen.PALE).width(Pen.FIRM)
+        elevation.outline().ifPresent(outline -> pen.inside(area).ink(Ink.PALE).width(Pen.FIRM)
             .draw(toPaper.createTransformedShape(outline)).everywhere());
     }
 
@@ -118,12 +118,11 @@ final class ElevationPainter {
 
     /** Dimension lines from the loaded waterline for the points that keep the sea out. */
     private void paintHeights(Pen pen) {
-        List<String> keepers = List.of(PlacedParts.SIPHON_BREAK, PlacedParts.CREST, PlacedParts.OUTLET, PlacedParts.DRY_CREST);
         for (Seen seen : elevation.seen()) {
-            if (keepers.contains(seen.part().name())) {
+            if (PlacedParts.KEEPERS.contains(seen.part().id())) {
                 Point2D top = paper(seen.across(), seen.up());
                 Point2D foot = paper(seen.across(), elevation.surfaces().getFirst().at(seen.across()));
-                pen.ink(Pen.FAINT).width(Pen.HAIR).line(top.getX(), top.getY(), foot.getX(), foot.getY());
+                pen.ink(Ink.FAINT).width(Pen.HAIR).line(top.getX(), top.getY(), foot.getX(), foot.getY());
                 double down = Math.signum(foot.getY() - top.getY());
                 if (down != 0 && Math.abs(foot.getY() - top.getY()) > 5) {
                     pen.arrow(foot.getX(), foot.getY(), 0, down).arrow(top.getX(), top.getY() + 1.5 * down, 0, -down);

@@ -11,33 +11,35 @@ import garboard.checks.Standing;
 /** The mark of a part on a drawing: a shape of its own for each standing that a reader must know of. */
 final class Marks {
 
-    private static final double HALF = 1.5;
+    static final double HALF = 1.5;
 
     private Marks() {
     }
 
     static void draw(Pen pen, double x, double y, Optional<Standing> standing) {
-        switch (standing.orElse(Standing.MEETS)) {
+        Standing shown = standing.orElse(Standing.MEETS);
+        Ink ink = Ink.of(shown);
+        switch (shown) {
             case CHECK_BROKE, FALLS_SHORT -> {
-                pen.ink(Pen.INK).fill(new Rectangle2D.Double(x - HALF, y - HALF, 2 * HALF, 2 * HALF));
-                pen.ink(0xFFFFFF).width(Pen.FIRM).line(x - 0.9, y - 0.9, x + 0.9, y + 0.9).line(x - 0.9, y + 0.9, x + 0.9, y - 0.9);
+                pen.ink(ink).fill(new Rectangle2D.Double(x - HALF, y - HALF, 2 * HALF, 2 * HALF));
+                pen.ink(Ink.BLANK).width(Pen.FIRM).line(x - 0.9, y - 0.9, x + 0.9, y + 0.9).line(x - 0.9, y + 0.9, x + 0.9, y - 0.9);
             }
             case BORDERLINE -> {
-                pen.ink(0xFFFFFF).fill(diamond(x, y)).ink(Pen.INK).width(Pen.FINE).draw(diamond(x, y));
+                pen.ink(Ink.BLANK).fill(diamond(x, y)).ink(ink).width(Pen.FINE).draw(diamond(x, y));
                 pen.fill(new Rectangle2D.Double(x - 0.95, y - 0.25, 1.9, 0.5));
             }
-            case ACCEPTED -> pen.ink(0xFFFFFF).fill(diamond(x, y)).ink(Pen.INK).width(Pen.FIRM).draw(diamond(x, y));
+            case ACCEPTED -> pen.ink(Ink.BLANK).fill(diamond(x, y)).ink(ink).width(Pen.FIRM).draw(diamond(x, y));
             case CANNOT_TELL -> {
-                circle(pen, x, y, HALF);
-                pen.ink(Pen.INK).text("?", x, y + 0.85, new Pen.Letters(2.4, true, Pen.Anchor.CENTRE));
+                circle(pen, ink, x, y, HALF);
+                pen.text("?", x, y + 0.85, new Letters(2.4, true, Letters.Anchor.CENTRE));
             }
-            case MEETS, DOES_NOT_APPLY -> circle(pen, x, y, HALF * 0.75);
+            case MEETS, DOES_NOT_APPLY -> circle(pen, ink, x, y, HALF * 0.75);
         }
     }
 
-    private static void circle(Pen pen, double x, double y, double radius) {
+    private static void circle(Pen pen, Ink ink, double x, double y, double radius) {
         var circle = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
-        pen.ink(0xFFFFFF).fill(circle).ink(Pen.INK).width(Pen.FINE).draw(circle);
+        pen.ink(Ink.BLANK).fill(circle).ink(ink).width(Pen.FINE).draw(circle);
     }
 
     private static Path2D diamond(double x, double y) {

@@ -1,23 +1,15 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.report.drawing;
 
-import java.awt.BasicStroke;
-import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
-/** Draws in millimetres of the paper: few line widths, one typeface. */
-final class Pen {
+import garboard.report.drawing.Letters.Anchor;
 
-    static final int INK = 0x1A1A1A;
-    static final int FAINT = 0x5F666B;
-    static final int PALE = 0xB9C0C5;
-    static final int WATER = 0x1F5F8B;
-    static final int FUEL = 0x7A5B12;
-    static final int GROUND = 0xF1F5F8;
+/** Draws with a set of inks and few line widths. Lengths are those of the board: millimetres on paper. */
+final class Pen {
 
     static final double HAIR = 0.15;
     static final double FINE = 0.25;
@@ -30,22 +22,20 @@ final class Pen {
     static final float[] DASH_DOT = {3f, 1f, 0.5f, 1f};
     static final float[] LONG_DASH = {4.5f, 1.5f};
 
-    static final double SMALL = 2.3;
-    static final double USUAL = 2.7;
-    static final double LARGE = 3.2;
+    private final Board board;
+    private final Inks inks;
 
-    enum Anchor {
-        LEFT, CENTRE, RIGHT
+    Pen(Board board, Inks inks) {
+        this.board = board;
+        this.inks = inks;
     }
 
-    private final Graphics2D graphics;
-
-    Pen(Graphics2D graphics) {
-        this.graphics = graphics;
+    static Pen onPaper(Graphics2D graphics) {
+        return new Pen(new PaperBoard(graphics), Inks.PAPER);
     }
 
-    Pen ink(int rgb) {
-        graphics.setColor(new Color(rgb));
+    Pen ink(Ink ink) {
+        board.ink(inks.rgb(ink));
         return this;
     }
 
@@ -54,23 +44,22 @@ final class Pen {
     }
 
     Pen stroke(double mm, float[] dashMm) {
-        graphics.setStroke(dashMm.length == 0 ? new BasicStroke((float) mm, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
-            : new BasicStroke((float) mm, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dashMm, 0));
+        board.stroke(mm, dashMm);
         return this;
     }
 
     Pen line(double x1, double y1, double x2, double y2) {
-        graphics.draw(new Line2D.Double(x1, y1, x2, y2));
+        board.draw(new Line2D.Double(x1, y1, x2, y2));
         return this;
     }
 
     Pen draw(Shape shape) {
-        graphics.draw(shape);
+        board.draw(shape);
         return this;
     }
 
     Pen fill(Shape shape) {
-        graphics.fill(shape);
+        board.fill(shape);
         return this;
     }
 
@@ -89,45 +78,29 @@ final class Pen {
 
     /** @param y base line of the text */
     Pen text(String text, double x, double y, Letters letters) {
-        graphics.setFont(letters.font());
-        double width = letters.anchor == Anchor.LEFT ? 0 : widthOf(text, letters);
-        double left = letters.anchor == Anchor.LEFT ? x : letters.anchor == Anchor.CENTRE ? x - width / 2 : x - width;
-        graphics.drawString(text, (float) left, (float) y);
+        double width = letters.anchor() == Anchor.LEFT ? 0 : widthOf(text, letters);
+        board.text(text, letters.anchor() == Anchor.LEFT ? x : letters.anchor() == Anchor.CENTRE ? x - width / 2 : x - width, y, letters);
         return this;
     }
 
     /** A text that must not be wider than there is room for: in smaller letters where it would be. */
     Pen textWithin(double mostMm, String text, double x, double y, Letters letters) {
         double width = widthOf(text, letters);
-        return text(text, x, y, width <= mostMm ? letters : new Letters(letters.sizeMm * mostMm / width, letters.bold, letters.anchor));
+        return text(text, x, y, width <= mostMm ? letters : letters.of(letters.size() * mostMm / width));
     }
 
     double widthOf(String text, Letters letters) {
-        return letters.font().getStringBounds(text, graphics.getFontRenderContext()).getWidth();
+        return board.widthOf(text, letters);
     }
 
     /** Only inside the shape from here on, until {@link #everywhere()}. */
     Pen inside(Shape shape) {
-        graphics.setClip(shape);
+        board.inside(shape);
         return this;
     }
 
     Pen everywhere() {
-        graphics.setClip(null);
+        board.everywhere();
         return this;
-    }
-
-    /** Size in millimetres, weight and what the given place is to the text. */
-    record Letters(double sizeMm, boolean bold, Anchor anchor) {
-
-        static final Letters SMALL_LEFT = new Letters(SMALL, false, Anchor.LEFT);
-        static final Letters SMALL_CENTRE = new Letters(SMALL, false, Anchor.CENTRE);
-        static final Letters SMALL_RIGHT = new Letters(SMALL, false, Anchor.RIGHT);
-        static final Letters BOLD_LEFT = new Letters(USUAL, true, Anchor.LEFT);
-        static final Letters BOLD_RIGHT = new Letters(USUAL, true, Anchor.RIGHT);
-
-        Font font() {
-            return new Font(Font.SANS_SERIF, bold ? Font.BOLD : Font.PLAIN, 1).deriveFont((float) sizeMm);
-        }
     }
 }

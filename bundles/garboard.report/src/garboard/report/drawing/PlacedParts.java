@@ -5,6 +5,7 @@ import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__EXHA
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__FUEL_SUPPLY;
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__RAW_WATER;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -17,41 +18,51 @@ import garboard.checks.Evaluation;
 import garboard.checks.Standing;
 import garboard.checks.Verdict;
 import garboard.model.CommissioningRecord;
+import garboard.model.ExhaustPoint;
 import garboard.model.GarboardPackage.Literals;
 import garboard.model.Point;
+import garboard.model.RecordPath;
 import garboard.report.drawing.PlacedPart.Circuit;
 
 /** The parts of a record that a drawing shows, each circuit in the order of flow. */
 final class PlacedParts {
 
-    static final String SIPHON_BREAK = "Siphon break, vent seat";
-    static final String CREST = "Exhaust crest";
-    static final String OUTLET = "Exhaust outlet";
-    static final String DRY_CREST = "Dry riser crest";
+    static final String SIPHON_BREAK = "siphonBreak";
+    static final String DRY_CREST = "dryCrest";
+    static final String CREST = "crest";
+    static final String OUTLET = "outlet";
+
+    /** The points that keep the sea out, in the order in which the clearance plot names them. */
+    static final List<String> KEEPERS = List.of(SIPHON_BREAK, DRY_CREST, CREST, OUTLET);
 
     /** Where a part's place stands in the record. */
-    private record Entry(String name, Circuit circuit, List<EReference> way) {
-        static Entry of(String name, Circuit circuit, EReference... way) {
-            return new Entry(name, circuit, List.of(way));
+    private record Entry(String id, Circuit circuit, List<EReference> way) {
+        static Entry of(String id, Circuit circuit, EReference... way) {
+            return new Entry(id, circuit, List.of(way));
+        }
+
+        /** A part that has more than a place ends one step before its place. */
+        List<EReference> whole() {
+            return way.size() > 2 ? way.subList(0, way.size() - 1) : way;
         }
     }
 
     private static final List<Entry> ENTRIES = List.of(
-        Entry.of("Fuel tank, top", Circuit.FUEL, COMMISSIONING_RECORD__FUEL_SUPPLY, Literals.FUEL_SUPPLY__TANK, Literals.FUEL_TANK__TOP),
-        Entry.of("Fuel separator", Circuit.FUEL, COMMISSIONING_RECORD__FUEL_SUPPLY, Literals.FUEL_SUPPLY__SEPARATOR,
+        Entry.of("fuelTank", Circuit.FUEL, COMMISSIONING_RECORD__FUEL_SUPPLY, Literals.FUEL_SUPPLY__TANK, Literals.FUEL_TANK__TOP),
+        Entry.of("fuelSeparator", Circuit.FUEL, COMMISSIONING_RECORD__FUEL_SUPPLY, Literals.FUEL_SUPPLY__SEPARATOR,
             Literals.FUEL_SEPARATOR__POSITION),
-        Entry.of("Fuel pump", Circuit.FUEL, COMMISSIONING_RECORD__FUEL_SUPPLY, Literals.FUEL_SUPPLY__PUMP_POSITION),
-        Entry.of("Hull pick-up", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__PICK_UP,
+        Entry.of("fuelPump", Circuit.FUEL, COMMISSIONING_RECORD__FUEL_SUPPLY, Literals.FUEL_SUPPLY__PUMP_POSITION),
+        Entry.of("pickUp", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__PICK_UP,
             Literals.HULL_PICK_UP__POSITION),
-        Entry.of("Strainer", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__STRAINER,
+        Entry.of("strainer", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__STRAINER,
             Literals.WATER_STRAINER__POSITION),
-        Entry.of("Raw-water pump", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__PUMP,
+        Entry.of("waterPump", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__PUMP,
             Literals.WATER_PUMP__POSITION),
         Entry.of(SIPHON_BREAK, Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__SIPHON_BREAK,
             Literals.SIPHON_BREAK__VENT_SEAT),
-        Entry.of("Injection point", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__INJECTION),
+        Entry.of("injection", Circuit.RAW_WATER, COMMISSIONING_RECORD__RAW_WATER, Literals.RAW_WATER_CIRCUIT__INJECTION),
         Entry.of(DRY_CREST, Circuit.EXHAUST, COMMISSIONING_RECORD__EXHAUST, Literals.EXHAUST_RUN__RISER, Literals.RISER__DRY_CREST_INSIDE),
-        Entry.of("Muffler", Circuit.EXHAUST, COMMISSIONING_RECORD__EXHAUST, Literals.EXHAUST_RUN__MUFFLER, Literals.MUFFLER__POSITION),
+        Entry.of("muffler", Circuit.EXHAUST, COMMISSIONING_RECORD__EXHAUST, Literals.EXHAUST_RUN__MUFFLER, Literals.MUFFLER__POSITION),
         Entry.of(CREST, Circuit.EXHAUST, COMMISSIONING_RECORD__EXHAUST, Literals.EXHAUST_RUN__CREST, Literals.EXHAUST_CREST__INSIDE_BOTTOM),
         Entry.of(OUTLET, Circuit.EXHAUST, COMMISSIONING_RECORD__EXHAUST, Literals.EXHAUST_RUN__OUTLET,
             Literals.EXHAUST_OUTLET__INSIDE_BOTTOM));
@@ -62,18 +73,34 @@ final class PlacedParts {
     private PlacedParts() {
     }
 
-    static List<PlacedPart> of(CommissioningRecord record, Evaluation evaluation) {
-        return ENTRIES.stream().map(entry -> part(entry, record, evaluation)).toList();
+    static List<PlacedPart> of(CommissioningRecord record, Evaluation evaluation, Words words) {
+        return ENTRIES.stream().map(entry -> part(entry, record, evaluation, words)).toList();
     }
 
-    private static PlacedPart part(Entry entry, CommissioningRecord record, Evaluation evaluation) {
+    /** The places of the measured path of the exhaust, in the order of flow, told by their own names or else their ids. */
+    static List<PlacedPart> exhaustPath(CommissioningRecord record) {
+        if (record.getExhaust() == null) {
+            return List.of();
+        }
+        var points = new ArrayList<PlacedPart>();
+        for (ExhaustPoint point : record.getExhaust().getPath()) {
+            String name = point.getName() == null || point.getName().isBlank() ? String.valueOf(point.getId()) : point.getName();
+            String whole = RecordPath.key(point);
+            points.add(new PlacedPart(whole, name, Circuit.EXHAUST, whole + "." + Literals.EXHAUST_POINT__POSITION.getName(), whole,
+                Optional.ofNullable(point.getPosition()), Optional.empty()));
+        }
+        return points;
+    }
+
+    private static PlacedPart part(Entry entry, CommissioningRecord record, Evaluation evaluation, Words words) {
         EObject owner = record;
         EObject whole = null;
         for (EReference step : entry.way) {
             whole = owner;
             owner = owner == null ? null : (EObject) owner.eGet(step);
         }
-        return new PlacedPart(entry.name, entry.circuit, Optional.ofNullable((Point) owner), worst(entry, whole, owner, evaluation));
+        return new PlacedPart(entry.id, words.get("part." + entry.id), entry.circuit, RecordPath.key(record, entry.way),
+            RecordPath.key(record, entry.whole()), Optional.ofNullable((Point) owner), worst(entry, whole, owner, evaluation));
     }
 
     private static Optional<Verdict> worst(Entry entry, EObject whole, EObject point, Evaluation evaluation) {

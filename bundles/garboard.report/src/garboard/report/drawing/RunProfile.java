@@ -12,8 +12,6 @@ import java.util.stream.Collectors;
 import garboard.checks.Evaluation;
 import garboard.checks.Verdict;
 import garboard.model.CommissioningRecord;
-import garboard.model.ExhaustPoint;
-import garboard.model.ExhaustRun;
 import garboard.model.Point;
 import garboard.report.Figures;
 import garboard.report.Picture;
@@ -51,24 +49,12 @@ public final class RunProfile {
     }
 
     public static RunProfile of(CommissioningRecord record, Evaluation evaluation, Figures figures) {
-        List<PlacedPart> parts = PlacedParts.of(record, evaluation);
+        List<PlacedPart> parts = PlacedParts.of(record, evaluation, Words.ENGLISH);
         Way water = new Way("Raw water", Circuit.RAW_WATER, unroll(parts.stream().filter(part -> part.circuit() == Circuit.RAW_WATER).toList()));
-        Way measured = new Way("Exhaust", Circuit.EXHAUST, unroll(path(record.getExhaust())));
+        Way measured = new Way("Exhaust", Circuit.EXHAUST, unroll(PlacedParts.exhaustPath(record)));
         Way exhaust = measured.canBeDrawn() ? measured
             : new Way("Exhaust", Circuit.EXHAUST, unroll(parts.stream().filter(part -> part.circuit() == Circuit.EXHAUST).toList()));
         return new RunProfile(List.of(exhaust, water).stream().filter(Way::canBeDrawn).toList(), new Heights(figures, Water.about(record)));
-    }
-
-    private static List<PlacedPart> path(ExhaustRun exhaust) {
-        if (exhaust == null) {
-            return List.of();
-        }
-        var points = new ArrayList<PlacedPart>();
-        for (ExhaustPoint point : exhaust.getPath()) {
-            String name = point.getName() == null || point.getName().isBlank() ? String.valueOf(point.getId()) : point.getName();
-            points.add(new PlacedPart(name, Circuit.EXHAUST, Optional.ofNullable(point.getPosition()), Optional.empty()));
-        }
-        return points;
     }
 
     private static List<Stop> unroll(List<PlacedPart> parts) {
@@ -110,7 +96,7 @@ public final class RunProfile {
     }
 
     private void paint(Graphics2D graphics, double widthMm, double heightMm) {
-        var pen = new Pen(graphics);
+        var pen = Pen.onPaper(graphics);
         double each = (heightMm - (ways.size() - 1) * GAP_MM) / ways.size();
         for (int index = 0; index < ways.size(); index++) {
             double top = index * (each + GAP_MM);
@@ -126,10 +112,10 @@ public final class RunProfile {
         var plot = new Rectangle2D.Double(area.getX() + LEFT_MM, area.getY() + NAMES_MM, area.getWidth() - LEFT_MM - RIGHT_MM,
             area.getHeight() - NAMES_MM - FOOT_MM);
         var axes = new Axes(plot, new double[] {0, Math.max(longest, 0.01)}, new double[] {low - rim, high + rim});
-        pen.ink(Pen.INK).text(way.name, area.getX(), area.getY() + 3, Pen.Letters.BOLD_LEFT);
-        pen.ink(Pen.GROUND).fill(new Rectangle2D.Double(plot.getX(), axes.y(0), plot.getWidth(), plot.getMaxY() - axes.y(0)));
-        pen.ink(Pen.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
-        pen.text("loaded waterline", plot.getMaxX(), axes.y(0) + 2.8, Pen.Letters.SMALL_RIGHT);
+        pen.ink(Ink.INK).text(way.name, area.getX(), area.getY() + 3, Letters.BOLD_LEFT);
+        pen.ink(Ink.SEA).fill(new Rectangle2D.Double(plot.getX(), axes.y(0), plot.getWidth(), plot.getMaxY() - axes.y(0)));
+        pen.ink(Ink.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
+        pen.text("loaded waterline", plot.getMaxX(), axes.y(0) + 2.8, Letters.SMALL_RIGHT);
         axes.heights(pen, heights);
         axes.distances(pen, heights);
         var line = new Path2D.Double();
@@ -152,17 +138,17 @@ public final class RunProfile {
         double[] widths = new double[count];
         for (int index = 0; index < count; index++) {
             Stop stop = way.stops.get(index);
-            widths[index] = Math.max(pen.widthOf(stop.name, Pen.Letters.SMALL_LEFT), pen.widthOf(heightInWords(stop.heightM), Pen.Letters.SMALL_LEFT)) + 3;
+            widths[index] = Math.max(pen.widthOf(stop.name, Letters.SMALL_LEFT), pen.widthOf(heightInWords(stop.heightM), Letters.SMALL_LEFT)) + 3;
         }
         double[] lefts = spread(way, axes, widths);
         for (int index = 0; index < count; index++) {
             Stop stop = way.stops.get(index);
             double middle = lefts[index] + widths[index] / 2;
-            pen.ink(Pen.INK).text(stop.name, middle, top + 3.4, new Pen.Letters(Pen.SMALL, true, Pen.Anchor.CENTRE));
-            pen.ink(Pen.FAINT).text(heightInWords(stop.heightM), middle, top + 6.4, Pen.Letters.SMALL_CENTRE);
-            stop.worst.ifPresent(verdict -> pen.ink(Pen.INK).text(verdict.standing().label(), middle, top + 9.4, Pen.Letters.SMALL_CENTRE));
+            pen.ink(Ink.INK).text(stop.name, middle, top + 3.4, new Letters(Letters.SMALL, true, Letters.Anchor.CENTRE));
+            pen.ink(Ink.FAINT).text(heightInWords(stop.heightM), middle, top + 6.4, Letters.SMALL_CENTRE);
+            stop.worst.ifPresent(verdict -> pen.ink(Ink.INK).text(verdict.standing().label(), middle, top + 9.4, Letters.SMALL_CENTRE));
             double foot = top + (stop.worst.isPresent() ? 10.2 : 7.2);
-            pen.ink(Pen.FAINT).width(Pen.HAIR).line(middle, foot, axes.x(stop.alongM), axes.y(stop.heightM));
+            pen.ink(Ink.FAINT).width(Pen.HAIR).line(middle, foot, axes.x(stop.alongM), axes.y(stop.heightM));
         }
     }
 

@@ -11,9 +11,9 @@ final class Runs {
 
     static void stroke(Pen pen, Circuit circuit) {
         switch (circuit) {
-            case FUEL -> pen.ink(Pen.FUEL).stroke(Pen.FIRM, Pen.DASH_DOT);
-            case RAW_WATER -> pen.ink(Pen.WATER).stroke(Pen.FIRM * 1.4, Pen.LONG_DASH);
-            case EXHAUST -> pen.ink(0x4A4F53).stroke(Pen.HEAVY, Pen.SOLID);
+            case FUEL -> pen.ink(Ink.FUEL).stroke(Pen.FIRM, Pen.DASH_DOT);
+            case RAW_WATER -> pen.ink(Ink.WATER).stroke(Pen.FIRM * 1.4, Pen.LONG_DASH);
+            case EXHAUST -> pen.ink(Ink.EXHAUST).stroke(Pen.HEAVY, Pen.SOLID);
         }
     }
 }

@@ -32,7 +32,7 @@ public final class SideElevation {
             surfaces.add(surface(water, 1, heights.angle(water.trim()) + " bow up"));
             surfaces.add(surface(water, -1, heights.angle(water.trim()) + " bow down"));
         }
-        return new SideElevation(new Elevation(PlacedParts.of(record, evaluation), PlacedPart::x, HullOutline.side(record), surfaces, "aft", "forward"),
+        return new SideElevation(new Elevation(PlacedParts.of(record, evaluation, Words.ENGLISH), PlacedPart::x, HullOutline.side(record), surfaces, "aft", "forward"),
             heights);
     }
 
