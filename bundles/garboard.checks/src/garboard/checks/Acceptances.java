@@ -2,7 +2,7 @@
 package garboard.checks;
 
 import java.time.LocalDate;
-import java.util.Optional;
+import java.util.List;
 
 import garboard.model.Acceptance;
 import garboard.model.CommissioningRecord;
@@ -20,8 +20,13 @@ final class Acceptances {
         if (verdict.standing() != Standing.FALLS_SHORT && verdict.standing() != Standing.BORDERLINE) {
             return verdict;
         }
-        Optional<Acceptance> given = record.getAcceptances().stream().filter(acceptance -> concerns(acceptance, verdict)).findFirst();
-        return given.map(acceptance -> decide(verdict, acceptance, today)).orElse(verdict);
+        List<Acceptance> given = record.getAcceptances().stream().filter(acceptance -> concerns(acceptance, verdict)).toList();
+        if (given.isEmpty()) {
+            return verdict;
+        }
+        // One that ran out does not stand in the way of one that counts; when none counts the last says why.
+        return given.stream().map(acceptance -> decide(verdict, acceptance, today)).filter(laid -> laid.standing() == Standing.ACCEPTED)
+                .findFirst().orElseGet(() -> decide(verdict, given.getLast(), today));
     }
 
     private static boolean concerns(Acceptance acceptance, Verdict verdict) {

@@ -3,6 +3,8 @@ package garboard.checks;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -61,7 +63,13 @@ public final class Evaluator {
 
     /** The verdicts that an edit of this feature can change, judged anew; all others stand. */
     public List<Verdict> reevaluate(EStructuralFeature edited, CommissioningRecord record, LocalDate today) {
-        Set<Check<?>> readers = catalogue.readersOf(edited);
+        return reevaluate(List.of(edited), record, today);
+    }
+
+    /** The verdicts that an edit of any of these features can change, each judged anew once; all others stand. */
+    public List<Verdict> reevaluate(Collection<? extends EStructuralFeature> edited, CommissioningRecord record, LocalDate today) {
+        Set<Check<?>> readers = new HashSet<>();
+        edited.forEach(feature -> readers.addAll(catalogue.readersOf(feature)));
         var objects = new Objects(record);
         var verdicts = new ArrayList<Verdict>();
         for (Check<?> check : catalogue.checksFor(record.getPractices())) {

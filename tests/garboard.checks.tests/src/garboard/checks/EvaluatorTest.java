@@ -81,6 +81,15 @@ class EvaluatorTest {
     }
 
     @Test
+    void severalEditedFeaturesHaveEachOfTheirReadersJudgedOnceInTheCataloguesOrder() {
+        var evaluator = new Evaluator(Catalogue.of(Samples.practice("sample", Samples.length(), Samples.height().build())));
+        var record = withCables(cable("cable-1", CableFunction.CRANKING_POSITIVE, "2 m"));
+        assertThat(evaluator.reevaluate(List.of(GarboardPackage.Literals.POINT__Z, GarboardPackage.Literals.CABLE_RUN__FUNCTION,
+                GarboardPackage.Literals.CABLE_RUN__LENGTH), record, Samples.DAY))
+                .extracting(verdict -> verdict.check().id()).containsExactly("SAMPLE-LENGTH", "SAMPLE-HEIGHT");
+    }
+
+    @Test
     void aPartThatComesOrGoesTouchesEveryCheck() {
         var evaluator = new Evaluator(Catalogue.of(Samples.practice("sample", Samples.length(), Samples.height().build())));
         assertThat(evaluator.reevaluate(GarboardPackage.Literals.COMMISSIONING_RECORD__RAW_WATER, Samples.seatAt("1 m"), Samples.DAY)).hasSize(2);
