@@ -30,6 +30,7 @@ public final class LiveVerdicts {
     private final Listeners<Evaluation> listeners = new Listeners<>();
     private final Map<String, List<Verdict>> byCheck = new LinkedHashMap<>();
     private Evaluation evaluation;
+    private java.util.Optional<FieldStandings> byField = java.util.Optional.empty();
 
     LiveVerdicts(CommissioningRecord record, Catalogue catalogue, Clock clock) {
         this.record = record;
@@ -41,6 +42,14 @@ public final class LiveVerdicts {
     /** {@return all verdicts as they stand} */
     public Evaluation evaluation() {
         return evaluation;
+    }
+
+    /** {@return the verdicts as they stand, by the fields that decide them} */
+    public FieldStandings byField() {
+        if (byField.isEmpty()) {
+            byField = java.util.Optional.of(FieldStandings.of(evaluation));
+        }
+        return byField.get();
     }
 
     public Catalogue catalogue() {
@@ -90,6 +99,7 @@ public final class LiveVerdicts {
     }
 
     private void publish() {
+        byField = java.util.Optional.empty();
         listeners.tell(evaluation);
     }
 

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+
+import garboard.checks.Evaluation;
+import garboard.checks.Standing;
+import garboard.checks.Verdict;
+
+/** Which verdicts speak of which field: those of checks that read it, on a subject that the field can belong to. */
+public final class FieldStandings {
+
+    private static final Comparator<Verdict> WORST_FIRST = Comparator.comparing(Verdict::standing)
+        .thenComparing(verdict -> verdict.check().gravity());
+
+    private final Map<EStructuralFeature, List<Verdict>> byFeature = new HashMap<>();
+
+    private FieldStandings(Evaluation evaluation) {
+        for (Verdict verdict : evaluation.verdicts()) {
+            for (EStructuralFeature feature : verdict.check().reads()) {
+                byFeature.computeIfAbsent(feature, none -> new ArrayList<>()).add(verdict);
+            }
+        }
+    }
+
+    static FieldStandings of(Evaluation evaluation) {
+        return new FieldStandings(evaluation);
+    }
+
+    /**
+     * {@return the verdicts that what is entered in a field decides, worst first} A check that lacks something is among those of the
+     * fields that it lacks, not of the fields that it has.
+     */
+    public List<Verdict> concerning(Field field) {
+        List<Verdict> readers = byFeature.getOrDefault(field.attribute(), List.of());
+        if (readers.isEmpty()) {
+            return List.of();
+        }
+        String key = field.key();
+        boolean empty = field.value().isEmpty();
+        return readers.stream().filter(verdict -> canBelongTo(field, verdict.subject()))
+            .filter(verdict -> verdict.standing() != Standing.CANNOT_TELL || empty && isMissing(key, verdict)).sorted(WORST_FIRST).toList();
+    }
+
+    /** {@return the worst standing that a field has part in; nothing where no check asks for it} */
+    public Optional<Standing> worst(Field field) {
+        return concerning(field).stream().findFirst().map(Verdict::standing).filter(standing -> standing != Standing.DOES_NOT_APPLY);
+    }
+
+    /**
+     * {@return whether a field need not be filled in for this installation} That is so when checks read it and none of them applies, as
+     * with the answers on a gasoline set when it burns diesel. A field that no check reads is none of them: it may be wanted for the record.
+     */
+    public boolean isBeside(Field field) {
+        List<Verdict> readers = byFeature.getOrDefault(field.attribute(), List.of()).stream()
+            .filter(verdict -> canBelongTo(field, verdict.subject())).toList();
+        return !readers.isEmpty() && readers.stream().allMatch(verdict -> verdict.standing() == Standing.DOES_NOT_APPLY);
+    }
+
+    private static boolean isMissing(String key, Verdict verdict) {
+        return verdict.missing().stream().anyMatch(missing -> key.equals(missing.key()) || key.startsWith(missing.key() + "."));
+    }
+
+    /** Not when the field is one of a sibling of the subject, or of another part of the same class. */
+    private static boolean canBelongTo(Field field, EObject subject) {
+        EObject place = field.nearest();
+        if (place != subject && place.eClass() == subject.eClass()) {
+            return false;
+        }
+        for (EObject above = place; above.eContainer() != null; above = above.eContainer()) {
+            for (EObject other = subject; other.eContainer() != null; other = other.eContainer()) {
+                if (above != other && above.eContainmentFeature().isMany() && above.eContainmentFeature() == other.eContainmentFeature()
+                        && above.eContainer() == other.eContainer()) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+}
