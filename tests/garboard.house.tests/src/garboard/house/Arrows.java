@@ -37,7 +37,7 @@ final class Arrows {
             entry("garboard.practice", Set.of("garboard.checks", "garboard.physics", "garboard.model", "garboard.quantity"),
                     "org.apache.commons.commons-csv", "org.apache.commons.csv"),
             entry("garboard.trial", Set.of("garboard.checks", "garboard.physics", "garboard.model", "garboard.quantity"),
-                    "org.apache.commons.commons-csv", "org.apache.commons.csv"),
+                    "org.apache.commons.commons-csv", "org.apache.commons.csv", "com.google.gson"),
             entry("garboard.report",
                     Set.of("garboard.checks", "garboard.trial", "garboard.physics", "garboard.model", "garboard.quantity")),
             entry("garboard.report.excel", Set.of("garboard.report", "garboard.checks", "garboard.model", "garboard.quantity"),

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: EPL-2.0
+/** What all logs have in common. */
+package garboard.trial.log;
