@@ -3,19 +3,13 @@ package garboard.session;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
-import org.eclipse.emf.common.command.BasicCommandStack;
 import org.eclipse.emf.common.command.Command;
-import org.eclipse.emf.common.command.CompoundCommand;
-import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.emf.ecore.util.EContentAdapter;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.edit.command.AddCommand;
 import org.eclipse.emf.edit.command.MoveCommand;
@@ -25,23 +19,23 @@ import org.eclipse.emf.edit.domain.AdapterFactoryEditingDomain;
 import org.eclipse.emf.edit.domain.EditingDomain;
 
 import garboard.model.CommissioningRecord;
+import garboard.model.RecordPath;
 import garboard.model.provider.GarboardItemProviderAdapterFactory;
 
 /** Every change of an open record goes through here, so that each can be taken back, and all are told to who shows the record. */
 public final class Edits {
 
     private final CommissioningRecord record;
-    private final BasicCommandStack stack = new BasicCommandStack();
-    private final EditingDomain domain = new AdapterFactoryEditingDomain(new GarboardItemProviderAdapterFactory(), stack);
+    private final Steps steps = new Steps();
+    private final EditingDomain domain = new AdapterFactoryEditingDomain(new GarboardItemProviderAdapterFactory(), steps);
     private final Listeners<RecordChange> listeners = new Listeners<>();
-    private final Set<RecordChange.Touched> touched = new LinkedHashSet<>();
+    private final ChangeWatch watch = new ChangeWatch();
     private final Unread unread;
 
     Edits(CommissioningRecord record) {
         this.record = record;
         this.unread = new Unread(record, domain);
-        record.eAdapters().add(new Watch());
-        stack.addCommandStackListener(event -> tell());
+        record.eAdapters().add(watch);
     }
 
     /** {@return the subscription of a listener that is told after each edit, undo and redo} */
@@ -56,7 +50,9 @@ public final class Edits {
 
     /** Enters a value. @param label what the step is called in "Undo ..." */
     public void set(Field field, Object value, String label) {
-        execute(label, setting(field, value));
+        if (unread(field).isPresent() || field.value().filter(value::equals).isEmpty()) {
+            execute(label, setting(field, value));
+        }
     }
 
     /** Empties a field. */
@@ -98,9 +94,9 @@ public final class Edits {
         return part;
     }
 
-    /** Takes items or parts out of the record, with what was typed into them. */
+    /** Takes items or parts out of the record, with what was typed into them and what refers to them. */
     public void remove(Collection<? extends EObject> parts, String label) {
-        var commands = new ArrayList<Command>();
+        var commands = new ArrayList<Command>(forgettingReferences(parts));
         for (EObject part : parts) {
             commands.addAll(unread.forgettingBelow(part));
             EReference reference = part.eContainmentFeature();
@@ -108,6 +104,17 @@ public final class Edits {
                 : SetCommand.create(domain, part.eContainer(), reference, SetCommand.UNSET_VALUE));
         }
         execute(label, commands);
+    }
+
+    /** A record that refers to what is not in it, such as an answer to a photograph that was taken out, could not be saved. */
+    private List<Command> forgettingReferences(Collection<? extends EObject> parts) {
+        var commands = new ArrayList<Command>();
+        EcoreUtil.UsageCrossReferencer.findAll(parts, record).forEach((part, places) -> places.stream()
+            .filter(place -> place.getEStructuralFeature() instanceof EReference reference && !reference.isContainment() && reference.isChangeable())
+            .forEach(place -> commands.add(place.getEStructuralFeature().isMany()
+                ? RemoveCommand.create(domain, place.getEObject(), place.getEStructuralFeature(), part)
+                : SetCommand.create(domain, place.getEObject(), place.getEStructuralFeature(), SetCommand.UNSET_VALUE))));
+        return commands;
     }
 
     /** Moves an item to another place in its list. */
@@ -120,7 +127,7 @@ public final class Edits {
         var commands = new ArrayList<Command>();
         for (Setting setting : settings) {
             commands.add(SetCommand.create(domain, setting.owner(), setting.feature(), setting.value()));
-            commands.addAll(unread.forgetting(garboard.model.RecordPath.key(setting.owner(), setting.feature())));
+            commands.addAll(unread.forgetting(RecordPath.key(setting.owner(), setting.feature())));
         }
         execute(label, commands);
     }
@@ -133,15 +140,13 @@ public final class Edits {
 
     /** Makes several edits one step to undo, told as one change. Edits made in the course of others belong to those. */
     public void together(String label, Runnable several) {
-        if (gathering.isPresent()) {
+        if (steps.isGathering()) {
             several.run();
             return;
         }
-        gathering = Optional.of(new Gathering(label));
         try {
-            several.run();
+            steps.together(label, several);
         } finally {
-            gathering = Optional.empty();
             tell();
         }
     }
@@ -156,47 +161,51 @@ public final class Edits {
     }
 
     public boolean canUndo() {
-        return stack.canUndo();
+        return steps.canUndo();
     }
 
     public boolean canRedo() {
-        return stack.canRedo();
+        return steps.canRedo();
     }
 
     /** {@return what undo would take back} */
     public Optional<String> undoLabel() {
-        return canUndo() ? Optional.of(stack.getUndoCommand().getLabel()) : Optional.empty();
+        return canUndo() ? Optional.of(steps.getUndoCommand().getLabel()) : Optional.empty();
     }
 
     public Optional<String> redoLabel() {
-        return canRedo() ? Optional.of(stack.getRedoCommand().getLabel()) : Optional.empty();
+        return canRedo() ? Optional.of(steps.getRedoCommand().getLabel()) : Optional.empty();
     }
 
     public void undo() {
         if (canUndo()) {
-            stack.undo();
+            steps.undo();
+            tell();
         }
     }
 
     public void redo() {
         if (canRedo()) {
-            stack.redo();
+            steps.redo();
+            tell();
         }
     }
 
     /** {@return whether the record differs from what was saved last} */
     public boolean unsaved() {
-        return stack.isSaveNeeded();
+        return steps.isSaveNeeded();
     }
 
     void saved() {
-        stack.saveIsDone();
-        typed = Optional.empty();
+        steps.saveIsDone();
     }
 
     // What Typing does ------------------------------------------------------------------------------------------------
 
-    private Optional<CompoundCommand> typed = Optional.empty();
+    /** {@return whether a field is still in the record, and not of an item that was taken out while it was typed into} */
+    boolean isHere(Field field) {
+        return EcoreUtil.isAncestor(record, field.anchor());
+    }
 
     List<Command> setting(Field field, Object value) {
         var commands = new ArrayList<Command>(unread.forgetting(field.key()));
@@ -218,17 +227,12 @@ public final class Edits {
     }
 
     /** Goes on with the step that the last call for the same typing began, or begins one. */
-    Optional<CompoundCommand> type(Optional<CompoundCommand> begun, String label, List<Command> commands) {
-        if (commands.isEmpty()) {
-            return begun;
-        }
-        if (begun.isPresent() && typed.equals(begun) && stack.getMostRecentCommand() == begun.get() && !stack.canRedo()) {
-            commands.forEach(begun.get()::appendAndExecute);
+    Optional<Step> type(Optional<Step> begun, String label, List<Command> commands) {
+        try {
+            return steps.grow(begun, label, commands);
+        } finally {
             tell();
-            return begun;
         }
-        typed = execute(label, commands);
-        return typed;
     }
 
     private Command entering(Field field, Object value) {
@@ -247,81 +251,22 @@ public final class Edits {
         return SetCommand.create(domain, owner, path.get(step), part);
     }
 
-    private Optional<CompoundCommand> execute(String label, List<Command> commands) {
-        if (commands.isEmpty()) {
-            return Optional.empty();
-        }
-        if (gathering.isPresent()) {
-            return Optional.of(gathering.get().execute(commands));
-        }
-        var step = new OneByOne(label, commands);
-        stack.execute(step);
-        return Optional.of(step);
-    }
-
-    /** A step whose commands are prepared when those before them are done. */
-    private static final class OneByOne extends CompoundCommand {
-        private final List<Command> commands;
-
-        OneByOne(String label, List<Command> commands) {
-            super(label);
-            this.commands = List.copyOf(commands);
-        }
-
-        @Override
-        protected boolean prepare() {
-            return true;
-        }
-
-        @Override
-        public void execute() {
-            commands.forEach(this::appendAndExecute);
-        }
-    }
-
-    private Optional<Gathering> gathering = Optional.empty();
-
-    /** The one step of several edits; it begins with the first of them, so that none leaves nothing to undo. */
-    private final class Gathering {
-        private final String label;
-        private Optional<CompoundCommand> step = Optional.empty();
-
-        Gathering(String label) {
-            this.label = label;
-        }
-
-        CompoundCommand execute(List<Command> commands) {
-            if (step.isPresent()) {
-                commands.forEach(step.get()::appendAndExecute);
-            } else {
-                step = Optional.of(new OneByOne(label, commands));
-                stack.execute(step.get());
-            }
-            return step.get();
+    private void execute(String label, List<Command> commands) {
+        try {
+            steps.take(label, commands);
+        } finally {
+            tell();
         }
     }
 
     private void tell() {
-        if (!touched.isEmpty() && gathering.isEmpty()) {
-            var change = new RecordChange(touched);
-            touched.clear();
-            listeners.tell(change);
+        if (!steps.isGathering()) {
+            watch.take().ifPresent(listeners::tell);
         }
     }
 
     /** {@return the record that is edited} */
     public CommissioningRecord record() {
         return record;
-    }
-
-    private final class Watch extends EContentAdapter {
-        @Override
-        public void notifyChanged(Notification notification) {
-            super.notifyChanged(notification);
-            if (!notification.isTouch() && notification.getNotifier() instanceof EObject owner
-                    && notification.getFeature() instanceof EStructuralFeature feature) {
-                touched.add(new RecordChange.Touched(owner, feature));
-            }
-        }
     }
 }

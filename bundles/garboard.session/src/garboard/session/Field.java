@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.session;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -91,15 +90,8 @@ public record Field(EObject anchor, List<EStructuralFeature> path) {
         return owner;
     }
 
-    /** {@return the same field seen from another anchor further up or from a part on the way}: two fields are one when their places are. */
+    /** {@return whether this is the field of a part, from wherever the way to it begins} */
     public boolean isPlace(EObject owner, EStructuralFeature feature) {
         return feature == attribute() && owner().filter(found -> found == owner).isPresent();
-    }
-
-    /** {@return the path with one more step} */
-    static List<EStructuralFeature> plus(List<? extends EStructuralFeature> path, EStructuralFeature step) {
-        var longer = new ArrayList<EStructuralFeature>(path);
-        longer.add(step);
-        return List.copyOf(longer);
     }
 }

@@ -4,22 +4,23 @@ package garboard.session;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 import garboard.checks.Catalogue;
-import garboard.checks.Check;
 import garboard.checks.Evaluation;
 import garboard.checks.Evaluator;
 import garboard.checks.Verdict;
 import garboard.model.CommissioningRecord;
-import garboard.model.GarboardPackage;
+import garboard.model.GarboardPackage.Literals;
 
 /** The verdicts on an open record, kept up to date: after each edit those checks are judged anew that read what it touched. */
 public final class LiveVerdicts {
@@ -30,7 +31,7 @@ public final class LiveVerdicts {
     private final Listeners<Evaluation> listeners = new Listeners<>();
     private final Map<String, List<Verdict>> byCheck = new LinkedHashMap<>();
     private Evaluation evaluation;
-    private java.util.Optional<FieldStandings> byField = java.util.Optional.empty();
+    private Optional<FieldStandings> byField = Optional.empty();
 
     LiveVerdicts(CommissioningRecord record, Catalogue catalogue, Clock clock) {
         this.record = record;
@@ -47,7 +48,7 @@ public final class LiveVerdicts {
     /** {@return the verdicts as they stand, by the fields that decide them} */
     public FieldStandings byField() {
         if (byField.isEmpty()) {
-            byField = java.util.Optional.of(FieldStandings.of(evaluation));
+            byField = Optional.of(FieldStandings.of(evaluation));
         }
         return byField.get();
     }
@@ -64,31 +65,28 @@ public final class LiveVerdicts {
     /** Judges what an edit touched. */
     void follow(RecordChange change) {
         Set<EStructuralFeature> features = new HashSet<>(change.features());
-        features.removeIf(feature -> feature == GarboardPackage.Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES
-            || feature.getEContainingClass() == GarboardPackage.Literals.UNREAD_ENTRY);
+        features.removeIf(feature -> feature == Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES
+            || feature.getEContainingClass() == Literals.UNREAD_ENTRY);
         if (features.isEmpty()) {
             return;
         }
-        if (change.structural() && features.stream().anyMatch(org.eclipse.emf.ecore.EReference.class::isInstance)
-            || features.contains(GarboardPackage.Literals.COMMISSIONING_RECORD__PRACTICES)) {
+        // What was judged yesterday may have run out today.
+        if (change.structural() || features.contains(Literals.COMMISSIONING_RECORD__PRACTICES) || !evaluation.day().equals(today())) {
             judgeAll();
         } else {
-            features.forEach(this::judge);
+            judge(features);
         }
         publish();
     }
 
-    private void judge(EStructuralFeature edited) {
-        Map<String, List<Verdict>> fresh = new LinkedHashMap<>();
-        for (Check<?> check : evaluator.catalogue().readersOf(edited)) {
-            fresh.put(check.id(), new ArrayList<>());
-        }
-        evaluator.reevaluate(edited, record, today())
-            .forEach(verdict -> fresh.computeIfAbsent(verdict.check().id(), id -> new ArrayList<>()).add(verdict));
+    private void judge(Set<EStructuralFeature> edited) {
+        Map<String, List<Verdict>> fresh = new HashMap<>();
+        edited.forEach(feature -> evaluator.catalogue().readersOf(feature).forEach(check -> fresh.put(check.id(), new ArrayList<>())));
+        evaluator.reevaluate(edited, record, evaluation.day()).forEach(verdict -> fresh.get(verdict.check().id()).add(verdict));
         // A check that the record's practices do not hold has no place here.
         fresh.keySet().retainAll(byCheck.keySet());
         byCheck.putAll(fresh);
-        evaluation = new Evaluation(byCheck.values().stream().flatMap(List::stream).toList(), evaluation.practicesNotAtHand(), today());
+        evaluation = new Evaluation(byCheck.values().stream().flatMap(List::stream).toList(), evaluation.practicesNotAtHand(), evaluation.day());
     }
 
     private void judgeAll() {
@@ -99,7 +97,7 @@ public final class LiveVerdicts {
     }
 
     private void publish() {
-        byField = java.util.Optional.empty();
+        byField = Optional.empty();
         listeners.tell(evaluation);
     }
 

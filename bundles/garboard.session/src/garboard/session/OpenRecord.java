@@ -3,19 +3,18 @@ package garboard.session;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-
-import org.eclipse.emf.ecore.EObject;
+import java.util.function.Consumer;
 
 import garboard.checks.Catalogue;
 import garboard.checks.Remedy;
 import garboard.checks.Verdict;
+import garboard.model.Acceptance;
 import garboard.model.CommissioningRecord;
 import garboard.model.GarboardFactory;
 import garboard.model.GarboardPackage.Literals;
-import garboard.model.RecordPath;
 import garboard.model.io.Items;
 import garboard.model.io.RecordFile;
 import garboard.model.io.RecordWriteException;
@@ -78,7 +77,7 @@ public final class OpenRecord implements AutoCloseable {
     }
 
     /** {@return the subscription of a listener that is told after each save} */
-    public Listeners.Subscription onSaved(java.util.function.Consumer<? super OpenRecord> listener) {
+    public Listeners.Subscription onSaved(Consumer<? super OpenRecord> listener) {
         return saves.add(listener);
     }
 
@@ -96,53 +95,43 @@ public final class OpenRecord implements AutoCloseable {
         edits.setAll(remedy.changes().stream().map(change -> new Edits.Setting(change.target(), change.feature(), change.value())).toList(), label);
     }
 
-    /** Records who takes responsibility for a shortfall and why. It never hides the shortfall; see {@link garboard.checks.Verdict#acceptance}. */
+    /**
+     * Records who takes responsibility for a shortfall and why, in place of an earlier acceptance of the same. It never hides the
+     * shortfall; see {@link Verdict#acceptance}.
+     */
     public void accept(Verdict verdict, Acceptor acceptor, String label) {
-        var acceptance = GarboardFactory.eINSTANCE.createAcceptance();
+        Acceptance acceptance = GarboardFactory.eINSTANCE.createAcceptance();
         acceptance.setCheck(verdict.check().id());
         acceptance.setSubject(verdict.subjectKey());
         acceptance.setAcceptedBy(acceptor.name());
         acceptance.setReason(acceptor.reason());
         acceptance.setAcceptedOn(acceptor.on());
         acceptor.until().ifPresent(acceptance::setUntil);
-        edits.add(record(), List.of(Literals.COMMISSIONING_RECORD__ACCEPTANCES), acceptance, label);
+        List<Acceptance> earlier = acceptances(verdict).stream().filter(given -> verdict.subjectKey().equals(given.getSubject())).toList();
+        edits.together(label, () -> {
+            edits.remove(earlier, label);
+            edits.add(record(), List.of(Literals.COMMISSIONING_RECORD__ACCEPTANCES), acceptance, label);
+        });
+    }
+
+    /** Takes back every acceptance that speaks of a shortfall, also one that speaks of all places that the check judges. */
+    public void withdraw(Verdict verdict, String label) {
+        edits.remove(acceptances(verdict), label);
+    }
+
+    /** {@return the acceptances that speak of a verdict, whether they count or not} */
+    public List<Acceptance> acceptances(Verdict verdict) {
+        return record().getAcceptances().stream().filter(given -> verdict.check().id().equals(given.getCheck()))
+            .filter(given -> given.getSubject() == null || given.getSubject().isBlank() || given.getSubject().equals(verdict.subjectKey())).toList();
     }
 
     /** Who accepts a shortfall, why, and until when. */
-    public record Acceptor(String name, String reason, java.time.LocalDate on, Optional<java.time.LocalDate> until) {
+    public record Acceptor(String name, String reason, LocalDate on, Optional<LocalDate> until) {
     }
 
     /** {@return a field by its key, also one below parts that do not exist yet; nothing when the key names no field of this record} */
     public Optional<Field> field(String key) {
-        String[] steps = key.split("\\.(?![^\\[]*\\])");
-        var anchorKey = new ArrayList<String>();
-        for (String step : steps) {
-            anchorKey.add(step);
-        }
-        for (int cut = steps.length; cut > 0; cut--) {
-            String above = String.join(".", anchorKey.subList(0, cut - 1));
-            Optional<EObject> anchor = RecordPath.part(record(), above);
-            if (anchor.isPresent()) {
-                return below(anchor.get(), anchorKey.subList(cut - 1, steps.length));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<Field> below(EObject anchor, List<String> steps) {
-        var path = new ArrayList<org.eclipse.emf.ecore.EStructuralFeature>();
-        var type = anchor.eClass();
-        for (String step : steps) {
-            var feature = type.getEStructuralFeature(step);
-            if (feature == null) {
-                return Optional.empty();
-            }
-            path.add(feature);
-            if (feature instanceof org.eclipse.emf.ecore.EReference reference) {
-                type = reference.getEReferenceType();
-            }
-        }
-        return path.getLast() instanceof org.eclipse.emf.ecore.EAttribute ? Optional.of(new Field(anchor, path)) : Optional.empty();
+        return RecordKey.of(record(), key).flatMap(RecordKey::field);
     }
 
     @Override

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.session;
 
+import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD;
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__AC_OUTPUT;
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__ALARMS;
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__EXHAUST;
@@ -15,10 +16,10 @@ import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__UPKE
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__VENTILATION;
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__VESSEL;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EReference;
 
 /** The stops of the way from an empty record to a signed one, in the order in which a person takes them. */
@@ -39,9 +40,11 @@ public enum Stop {
         INSTALLATION, TRIAL, HANDING_OVER, TOOLS;
 
         public List<Stop> stops() {
-            return Arrays.stream(Stop.values()).filter(stop -> stop.stage == this).toList();
+            return STOPS.stream().filter(stop -> stop.stage == this).toList();
         }
     }
+
+    private static final List<Stop> STOPS = List.of(values());
 
     private final Stage stage;
     private final Optional<EReference> part;
@@ -67,20 +70,41 @@ public enum Stop {
 
     /** {@return the stop where a place of the record is entered} @param key a key as {@link garboard.model.RecordPath} writes it */
     public static Stop of(String key) {
-        if (key.startsWith("trial.loadSteps")) {
-            return LOAD_TRIAL;
+        if (key.startsWith("trial.")) {
+            return key.startsWith("trial.loadSteps") ? LOAD_TRIAL : key.startsWith("trial.seaRun") ? SEA_RUN : FIRST_START;
         }
-        if (key.startsWith("trial.seaRun")) {
-            return SEA_RUN;
+        int end = 0;
+        while (end < key.length() && key.charAt(end) != '.' && key.charAt(end) != '[') {
+            end++;
         }
-        if (key.startsWith("photographs")) {
-            return PHOTOGRAPHS;
+        return switch (key.substring(0, end)) {
+            case "photographs" -> PHOTOGRAPHS;
+            case "signatures", "acceptances" -> SIGN_OFF;
+            case String first -> about(first);
+        };
+    }
+
+    private static Stop about(String partOfRecord) {
+        for (Stop stop : STOPS) {
+            if (stop.part.filter(part -> part.getName().equals(partOfRecord)).isPresent()) {
+                return stop;
+            }
         }
-        if (key.startsWith("signatures")) {
-            return SIGN_OFF;
+        return RECORD;
+    }
+
+    /** {@return the stop where parts of a class are entered; for one that stands in several places the first} */
+    public static Stop of(EClass type) {
+        return way(COMMISSIONING_RECORD, type).map(Stop::of).orElse(RECORD);
+    }
+
+    private static Optional<String> way(EClass from, EClass type) {
+        for (EReference reference : from.getEAllContainments()) {
+            Optional<String> below = reference.getEReferenceType() == type ? Optional.of("") : way(reference.getEReferenceType(), type).map("."::concat);
+            if (below.isPresent()) {
+                return Optional.of(reference.getName() + below.get());
+            }
         }
-        String first = key.split("[.\\[]", 2)[0];
-        return Arrays.stream(values()).filter(stop -> stop.part.filter(part -> part.getName().equals(first)).isPresent()).findFirst()
-            .orElse(RECORD);
+        return Optional.empty();
     }
 }

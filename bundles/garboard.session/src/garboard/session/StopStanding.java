@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.session;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,7 +29,7 @@ public record StopStanding(Optional<Verdict> worst, int needAction, int cannotTe
     public static Map<Stop, StopStanding> of(Evaluation evaluation) {
         var byStop = new EnumMap<Stop, List<Verdict>>(Stop.class);
         for (Verdict verdict : evaluation.verdicts()) {
-            byStop.computeIfAbsent(stop(verdict), key -> new java.util.ArrayList<>()).add(verdict);
+            byStop.computeIfAbsent(stop(verdict), key -> new ArrayList<>()).add(verdict);
         }
         var standings = new EnumMap<Stop, StopStanding>(Stop.class);
         for (Stop stop : Stop.values()) {
@@ -44,11 +45,14 @@ public record StopStanding(Optional<Verdict> worst, int needAction, int cannotTe
             (int) verdicts.stream().filter(verdict -> verdict.standing() == Standing.MEETS || verdict.standing() == Standing.ACCEPTED).count());
     }
 
-    /** {@return the stop where a verdict belongs} The place of its subject, or for a check on the whole record that of what it lacks or reads. */
+    /**
+     * {@return the stop where a verdict belongs} The place of its subject; when there is no such part in the record yet, the place where
+     * it would be entered.
+     */
     public static Stop stop(Verdict verdict) {
         if (!verdict.subjectKey().isEmpty()) {
             return Stop.of(verdict.subjectKey());
         }
-        return verdict.missing().stream().findFirst().map(Missing::key).map(Stop::of).orElse(Stop.RECORD);
+        return verdict.missing().stream().findFirst().map(Missing::key).map(Stop::of).orElseGet(() -> Stop.of(verdict.check().subjectType()));
     }
 }

@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 
 import org.eclipse.emf.common.command.Command;
-import org.eclipse.emf.common.command.CompoundCommand;
 
 /**
  * A field being filled in, letter by letter: the record follows each letter, and undo takes all of it back at once. Ends by itself when
@@ -17,7 +16,7 @@ public final class Typing {
     private final Edits edits;
     private final Field field;
     private final String label;
-    private Optional<CompoundCommand> step = Optional.empty();
+    private Optional<Step> step = Optional.empty();
 
     Typing(Edits edits, Field field, String label) {
         this.edits = edits;
@@ -50,6 +49,10 @@ public final class Typing {
     }
 
     private void type(List<Command> commands) {
+        if (!edits.isHere(field)) {
+            // The item went while it was typed into: there is nothing left to fill in.
+            return;
+        }
         step = edits.type(step, label, commands);
     }
 }

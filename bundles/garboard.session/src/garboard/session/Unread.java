@@ -2,6 +2,7 @@
 package garboard.session;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.eclipse.emf.common.command.Command;
@@ -46,6 +47,12 @@ final class Unread {
     private List<Command> forgetting(List<UnreadEntry> entries) {
         return entries.isEmpty() ? List.of()
             : List.of(RemoveCommand.create(domain, record, Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES, entries));
+    }
+
+    /** {@return the places of entries, as a notification tells of one or of several} */
+    static List<String> places(Object oneOrMany) {
+        return (oneOrMany instanceof List<?> many ? many : oneOrMany == null ? List.of() : List.of(oneOrMany)).stream()
+            .filter(UnreadEntry.class::isInstance).map(UnreadEntry.class::cast).map(UnreadEntry::getPlace).filter(Objects::nonNull).toList();
     }
 
     Command keeping(String key, String text) {
