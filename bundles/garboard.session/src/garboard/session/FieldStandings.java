@@ -22,11 +22,15 @@ public final class FieldStandings {
         .thenComparing(verdict -> verdict.check().gravity());
 
     private final Map<EStructuralFeature, List<Verdict>> byFeature = new HashMap<>();
+    private final Map<EObject, List<Verdict>> bySubject = new HashMap<>();
 
     private FieldStandings(Evaluation evaluation) {
         for (Verdict verdict : evaluation.verdicts()) {
             for (EStructuralFeature feature : verdict.check().reads()) {
                 byFeature.computeIfAbsent(feature, none -> new ArrayList<>()).add(verdict);
+            }
+            for (EObject part = verdict.subject(); part != null; part = part.eContainer()) {
+                bySubject.computeIfAbsent(part, none -> new ArrayList<>()).add(verdict);
             }
         }
     }
@@ -63,6 +67,12 @@ public final class FieldStandings {
         List<Verdict> readers = byFeature.getOrDefault(field.attribute(), List.of()).stream()
             .filter(verdict -> canBelongTo(field, verdict.subject())).toList();
         return !readers.isEmpty() && readers.stream().allMatch(verdict -> verdict.standing() == Standing.DOES_NOT_APPLY);
+    }
+
+    /** {@return the worst standing among the verdicts on a part and all below it; nothing where no check speaks of it} */
+    public Optional<Standing> worstOf(EObject part) {
+        return bySubject.getOrDefault(part, List.of()).stream().filter(verdict -> verdict.standing() != Standing.DOES_NOT_APPLY)
+            .min(WORST_FIRST).map(Verdict::standing);
     }
 
     private static boolean isMissing(String key, Verdict verdict) {

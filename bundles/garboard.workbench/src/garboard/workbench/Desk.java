@@ -13,6 +13,7 @@ import garboard.model.io.RecordFile;
 import garboard.session.Listeners;
 import garboard.session.OpenRecord;
 import garboard.session.Stop;
+import garboard.session.form.Form;
 import garboard.workbench.look.Palette;
 import garboard.workbench.look.Settings;
 import garboard.workbench.text.Texts;
@@ -31,6 +32,7 @@ public final class Desk {
     private Optional<OpenRecord> open = Optional.empty();
     private Stop stop = Stop.VESSEL;
     private Palette palette = Palette.LIGHT;
+    private Optional<Form> form = Optional.empty();
 
     /** Where the person is. @param field the key of the field to show there, if one is asked for */
     public record Place(Stop stop, Optional<String> field) {
@@ -70,6 +72,14 @@ public final class Desk {
     /** {@return the checks; waits for them if need be} */
     public Catalogue catalogue() {
         return catalogue.join();
+    }
+
+    /** {@return which fields stand where} */
+    public Form form() {
+        if (form.isEmpty()) {
+            form = Optional.of(Form.read());
+        }
+        return form.get();
     }
 
     // The record ------------------------------------------------------------------------------------------------------

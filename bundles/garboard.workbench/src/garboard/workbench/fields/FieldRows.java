@@ -4,48 +4,60 @@ package garboard.workbench.fields;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EEnum;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.jface.resource.JFaceResources;
+import org.eclipse.jface.resource.LocalResourceManager;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 
-import garboard.model.FieldText;
-import garboard.model.FieldTextException;
+import garboard.model.GarboardPackage.Literals;
 import garboard.session.Field;
+import garboard.session.FieldStandings;
 import garboard.session.Listeners.Subscription;
 import garboard.session.OpenRecord;
 import garboard.session.RecordChange;
-import garboard.session.Typing;
+import garboard.session.form.FormEntry;
+import garboard.session.form.FormGroup;
 import garboard.workbench.Desk;
 
 /**
- * Fields below each other, each with what it is called, an editor, the converted value and what is wrong with it. The rows follow the
- * record: what is undone, mended or dragged elsewhere stands there at once.
+ * Fields below each other, each with what it is called, an editor, the converted value, how it stands, and what is wrong with it. The rows
+ * follow the record: what is undone, mended or dragged elsewhere stands there at once. A sheet that cannot be seen is brought up to date
+ * when it can.
  */
 public final class FieldRows {
 
-    private record Row(Field field, Text text) {
-    }
-
-    private final OpenRecord record;
-    private final Desk desk;
+    private final FieldContext context;
     private final Composite area;
-    private final List<Row> rows = new ArrayList<>();
-    private final Subscription edits;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<FieldRow> rows = new ArrayList<>();
+    private final List<ItemsEditor> lists = new ArrayList<>();
+    private final List<Label> headings = new ArrayList<>();
+    private final List<Subscription> subscriptions = new ArrayList<>();
+    private final LocalResourceManager resources;
+    private boolean behind;
 
     /** Makes an empty sheet of rows inside the parent, which gives it its place (see {@link #control}). */
     public FieldRows(Composite parent, OpenRecord record, Desk desk) {
-        this.record = record;
-        this.desk = desk;
-        this.area = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2).applyTo(area);
-        edits = record.edits().onChange(this::follow);
+        context = new FieldContext(record, desk);
+        area = new Composite(parent, SWT.NONE);
+        area.setLayout(new RowsLayout(lines));
+        resources = new LocalResourceManager(JFaceResources.getResources(), area);
+        subscriptions.add(record.edits().onChange(this::follow));
+        subscriptions.add(record.verdicts().onChange(evaluation -> judge()));
+        subscriptions.add(desk.settings().onChange(settings -> rows.forEach(FieldRow::show)));
+        subscriptions.add(desk.onPalette(palette -> colour()));
+        area.addListener(SWT.Paint, event -> catchUp());
         area.addDisposeListener(event -> close());
     }
 
@@ -58,22 +70,17 @@ public final class FieldRows {
     public FieldRows heading(String words) {
         var label = new Label(area, SWT.NONE);
         label.setText(words);
-        GridDataFactory.fillDefaults().span(2, 1).applyTo(label);
+        label.setFont(resources.create(FontDescriptor.createFrom(area.getFont()).setStyle(SWT.BOLD)));
+        label.setForeground(context.desk().palette().accent());
+        headings.add(label);
+        int letter = label.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
+        lines.add(new Line.Wide(label, letter, lines.isEmpty() ? 0 : letter / 2));
         return this;
     }
 
     /** Adds a row for a field. */
     public FieldRows field(Field field) {
-        new Label(area, SWT.NONE).setText(desk.labels().label(field.attribute()));
-        var text = new Text(area, SWT.BORDER);
-        text.setData("garboard.id", "field:" + field.key());
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
-        var row = new Row(field, text);
-        rows.add(row);
-        show(row);
-        Typing typing = record.edits().typing(field, desk.labels().label(field.attribute()));
-        text.addListener(SWT.KeyUp, event -> type(typing, text.getText()));
-        return this;
+        return row(context.name(field), (parent, changed) -> editor(parent, field, changed));
     }
 
     /** Adds a row for each field. */
@@ -90,47 +97,123 @@ public final class FieldRows {
         return this;
     }
 
-    /** Adds rows for fields below the record, each over a path of its own. */
+    /** Adds a row for a field over a path, from an anchor that exists. */
     public FieldRows field(EObject anchor, EStructuralFeature... path) {
         return field(Field.of(anchor, path));
     }
 
-    private void type(Typing typing, String text) {
-        if (text.isBlank()) {
-            typing.clear();
-            return;
+    /** Adds a row for a place on the boat, its three figures side by side. @param path from the anchor to the point */
+    public FieldRows place(EObject anchor, List<EReference> path) {
+        List<Field> figures = new FormEntry.Place(path).figures().stream().map(figure -> new Field(anchor, figure)).toList();
+        return row(context.desk().labels().label(path.getLast()), (parent, changed) -> new PlaceEditor(parent, figures, context, changed));
+    }
+
+    /** Adds a list, edited in place. @param path from the anchor to the list */
+    public FieldRows items(EObject anchor, List<EReference> path) {
+        var items = new ItemsEditor(area, context.record(), context.desk(), anchor, path);
+        lists.add(items);
+        lines.add(new Line.Wide(items.control(), 0, 0));
+        return this;
+    }
+
+    /** Adds the lines of a group. @param anchor the record, or the item that the group is of */
+    public FieldRows group(FormGroup group, EObject anchor) {
+        for (FormEntry entry : group.entries()) {
+            switch (entry) {
+                case FormEntry.One one -> field(new Field(anchor, one.path()));
+                case FormEntry.Place place -> place(anchor, place.path());
+                case FormEntry.Items items -> items(anchor, items.path());
+                case FormEntry.Under under -> heading(context.desk().labels().label(under.part()));
+            }
         }
-        try {
-            FieldText.value(typing.field().attribute().getEAttributeType(), text).ifPresent(typing::enter);
-        } catch (FieldTextException refused) {
-            typing.leaveUnread(text);
+        return this;
+    }
+
+    /** Adds something else as wide as the sheet. */
+    public FieldRows wide(Function<Composite, Control> maker) {
+        lines.add(new Line.Wide(maker.apply(area), 0, 0));
+        return this;
+    }
+
+    private FieldRows row(String called, FieldRow.Maker maker) {
+        var row = new FieldRow(area, context, called, maker);
+        row.judge(context.record().verdicts().byField());
+        rows.add(row);
+        lines.add(row);
+        return this;
+    }
+
+    private Editor editor(Composite parent, Field field, Runnable changed) {
+        if (field.attribute() == Literals.COMMISSIONING_RECORD__PRACTICES) {
+            return new PracticesEditor(parent, field, context, changed);
         }
+        if (field.attribute().getEAttributeType() == Literals.ANSWER) {
+            return new AnswerEditor(parent, field, context, changed);
+        }
+        return field.attribute().getEAttributeType() instanceof EEnum ? new ChoiceEditor(parent, field, context, changed)
+            : new TextEditor(parent, field, context, changed);
     }
 
     private void follow(RecordChange change) {
-        rows.stream().filter(row -> change.concerns(row.field)).forEach(this::show);
-    }
-
-    private void show(Row row) {
-        String now = record.edits().unread(row.field).or(() -> row.field.value()
-            .map(value -> FieldText.text(row.field.attribute().getEAttributeType(), value))).orElse("");
-        if (!row.text.getText().equals(now)) {
-            row.text.setText(now);
+        if (!area.isVisible()) {
+            behind = true;
+            return;
+        }
+        boolean unread = change.features().stream().anyMatch(feature -> feature == Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES);
+        for (FieldRow row : rows) {
+            if (unread || row.editor().fields().stream().anyMatch(change::concerns)) {
+                row.show();
+            }
         }
     }
 
-    /** Gives a field the focus and brings it into view. @return whether it is among these rows */
+    private void judge() {
+        if (!area.isVisible()) {
+            behind = true;
+            return;
+        }
+        FieldStandings standings = context.record().verdicts().byField();
+        rows.forEach(row -> row.judge(standings));
+    }
+
+    private void catchUp() {
+        if (behind) {
+            behind = false;
+            // Not while it is painted: a label that changes asks to be painted again.
+            area.getDisplay().asyncExec(() -> {
+                if (!area.isDisposed()) {
+                    rows.forEach(FieldRow::show);
+                    judge();
+                }
+            });
+        }
+    }
+
+    private void colour() {
+        headings.forEach(label -> label.setForeground(context.desk().palette().accent()));
+        rows.forEach(FieldRow::colour);
+    }
+
+    /** {@return whether all fields here are beside the matter for this installation} */
+    public boolean isQuiet() {
+        return !rows.isEmpty() && lists.isEmpty() && rows.stream().allMatch(FieldRow::isQuiet);
+    }
+
+    /** Gives a field the focus, or the first field of a part, or an item of a list. @return whether it is among these rows */
     public boolean reveal(String key) {
-        return rows.stream().filter(row -> row.field.key().equals(key)).findFirst().map(row -> row.text.setFocus()).isPresent();
+        return rows.stream().anyMatch(row -> row.reveal(key)) || lists.stream().anyMatch(list -> list.reveal(key));
     }
 
     /** Gives the first row the focus. */
     public void setFocus() {
-        rows.stream().findFirst().ifPresent(row -> row.text.setFocus());
+        Optional<FieldRow> first = rows.stream().findFirst();
+        first.ifPresentOrElse(row -> row.editor().setFocus(row.editor().fields().getFirst()),
+            () -> lists.stream().findFirst().ifPresent(ItemsEditor::setFocus));
     }
 
     /** Ends following the record. Happens by itself when the control is disposed. */
     public void close() {
-        edits.close();
+        subscriptions.forEach(Subscription::close);
+        subscriptions.clear();
     }
 }

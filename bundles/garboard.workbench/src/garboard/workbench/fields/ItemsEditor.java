@@ -1,28 +1,33 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.fields;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
+import org.eclipse.emf.ecore.EAttribute;
+import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Table;
-import org.eclipse.swt.widgets.TableColumn;
-import org.eclipse.swt.widgets.TableItem;
+import org.eclipse.swt.widgets.Label;
 
-import garboard.model.FieldText;
+import garboard.checks.Standing;
+import garboard.model.GarboardPackage.Literals;
+import garboard.model.RecordPath;
 import garboard.session.Field;
 import garboard.session.Listeners;
 import garboard.session.Listeners.Subscription;
 import garboard.session.OpenRecord;
+import garboard.session.RecordChange;
+import garboard.session.form.ItemForm;
 import garboard.workbench.Desk;
 
 /**
@@ -31,15 +36,20 @@ import garboard.workbench.Desk;
  */
 public final class ItemsEditor {
 
-    private final OpenRecord record;
-    private final Desk desk;
+    private final FieldContext context;
     private final EObject anchor;
     private final List<EReference> path;
-    private final List<Column> columns;
+    private final ItemForm form;
     private final Composite area;
-    private final Table table;
-    private final Subscription edits;
+    private final ItemTable table;
+    private final CellEditing cells;
+    private final ItemButtons buttons;
+    private final Label message;
+    private final ItemDetail detail;
+    private final List<Subscription> subscriptions;
     private final Listeners<Optional<EObject>> chosen = new Listeners<>();
+    private Supplier<EObject> maker;
+    private boolean behind;
 
     /** A column: the path from the item to the field, mostly one attribute. */
     public record Column(List<EStructuralFeature> path) {
@@ -50,6 +60,21 @@ public final class ItemsEditor {
         public static Column of(EStructuralFeature... path) {
             return new Column(List.of(path));
         }
+
+        EAttribute attribute() {
+            return (EAttribute) path.getLast();
+        }
+    }
+
+    /**
+     * Shows the columns that the form has for such items.
+     *
+     * @param anchor an existing part: the record itself, or an item of a list
+     * @param path from the anchor to the list, over parts that need not exist yet
+     */
+    public ItemsEditor(Composite parent, OpenRecord record, Desk desk, EObject anchor, List<EReference> path) {
+        this(parent, record, desk, anchor, path,
+            desk.form().of(path.getLast().getEReferenceType()).columns().stream().map(Column::new).toList());
     }
 
     /**
@@ -58,29 +83,39 @@ public final class ItemsEditor {
      * @param columns the fields shown in the table; all others are below it
      */
     public ItemsEditor(Composite parent, OpenRecord record, Desk desk, EObject anchor, List<EReference> path, List<Column> columns) {
-        this.record = record;
-        this.desk = desk;
+        this.context = new FieldContext(record, desk);
         this.anchor = anchor;
         this.path = List.copyOf(path);
-        this.columns = List.copyOf(columns);
-        this.area = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().applyTo(area);
-        table = new Table(area, SWT.BORDER | SWT.FULL_SELECTION | SWT.SINGLE);
-        table.setHeaderVisible(true);
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(table);
-        for (Column column : this.columns) {
-            var head = new TableColumn(table, SWT.LEFT);
-            head.setText(desk.labels().label(column.path.getLast()));
-            head.setWidth(120);
-        }
-        var add = new Button(area, SWT.PUSH);
-        add.setText("+");
-        add.addListener(SWT.Selection, event -> record.edits().add(anchor, this.path,
-            org.eclipse.emf.ecore.util.EcoreUtil.create(this.path.getLast().getEReferenceType()), "Add"));
-        table.addListener(SWT.Selection, event -> chosen.tell(selected()));
-        edits = record.edits().onChange(change -> show());
+        this.form = desk.form().of(type());
+        this.maker = () -> EcoreUtil.create(type());
+        area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(area);
+        area.setData("garboard.id", "list:" + key());
+        table = new ItemTable(area, context, List.copyOf(columns));
+        table.control().setData("garboard.id", "table:" + key());
+        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(table.control());
+        cells = new CellEditing(table, context, this::say);
+        message = new Label(area, SWT.WRAP);
+        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).exclude(true).applyTo(message);
+        buttons = new ItemButtons(area, context, this);
+        detail = new ItemDetail(area, context, form);
+        buttons.listenTo(table.control());
+        buttons.listenTo(cells.control());
+        cells.control().addListener(SWT.Selection, event -> choose());
+        table.control().addListener(SWT.Selection, event -> choose());
+        subscriptions = List.of(record.edits().onChange(this::follow), record.verdicts().onChange(evaluation -> table.judge()),
+            desk.onPalette(palette -> colour()), desk.settings().onChange(settings -> show()));
+        area.addListener(SWT.Paint, event -> catchUp());
         area.addDisposeListener(event -> close());
         show();
+    }
+
+    private EClass type() {
+        return path.getLast().getEReferenceType();
+    }
+
+    private String key() {
+        return RecordPath.key(anchor, path);
     }
 
     /** {@return the control that holds the table and what is below it, for its layout data} */
@@ -97,22 +132,24 @@ public final class ItemsEditor {
                 return List.of();
             }
         }
-        @SuppressWarnings("unchecked")
+        @SuppressWarnings("unchecked") // a list of the model holds objects of the model
         var items = (List<EObject>) owner.eGet(path.getLast());
-        return new ArrayList<>(items);
+        return List.copyOf(items);
     }
 
     /** {@return the item that is chosen in the table} */
     public Optional<EObject> selected() {
-        int index = table.getSelectionIndex();
-        List<EObject> items = items();
-        return index < 0 || index >= items.size() ? Optional.empty() : Optional.of(items.get(index));
+        int index = table.control().getSelectionIndex();
+        return index < 0 || index >= table.items().size() ? Optional.empty() : Optional.of(table.items().get(index));
     }
 
     /** Chooses an item. */
     public void select(EObject item) {
-        table.setSelection(items().indexOf(item));
-        chosen.tell(selected());
+        int line = table.items().indexOf(item);
+        if (line >= 0) {
+            table.control().setSelection(line);
+            choose();
+        }
     }
 
     /** Tells which item is chosen, whenever that changes. */
@@ -123,45 +160,189 @@ public final class ItemsEditor {
 
     /** Leaves away what is below the table, for a page that shows the chosen item by itself or whose columns say everything. */
     public ItemsEditor withoutDetail() {
+        detail.leaveAway();
         return this;
     }
 
-    private void show() {
-        List<EObject> items = items();
-        table.setItemCount(items.size());
-        for (int line = 0; line < items.size(); line++) {
-            TableItem item = table.getItem(line);
-            for (int column = 0; column < columns.size(); column++) {
-                item.setText(column, text(new Field(items.get(line), columns.get(column).path)));
+    /** Makes new items other than empty, for example with the next number. */
+    public ItemsEditor making(Supplier<EObject> newItem) {
+        maker = newItem;
+        return this;
+    }
+
+    // What the buttons do ---------------------------------------------------------------------------------------------
+
+    void add() {
+        EObject item = context.edits().add(anchor, path, maker.get(), context.texts().get("step.add", context.desk().labels().label(type())));
+        goTo(item);
+    }
+
+    void duplicate() {
+        selected().ifPresent(item -> {
+            EObject copy = EcoreUtil.copy(item);
+            // The copy gets ids of its own: an acceptance that speaks of the first by its id does not speak of the second.
+            copy.eUnset(Literals.ITEM__ID);
+            copy.eAllContents().forEachRemaining(part -> {
+                if (Literals.ITEM.isSuperTypeOf(part.eClass())) {
+                    part.eUnset(Literals.ITEM__ID);
+                }
+            });
+            int after = table.items().indexOf(item) + 1;
+            String step = context.texts().get("step.duplicate", context.desk().labels().label(type()));
+            context.edits().together(step, () -> {
+                context.edits().add(anchor, path, copy, step);
+                if (after < items().size() - 1) {
+                    context.edits().move(copy, after, step);
+                }
+            });
+            goTo(copy);
+        });
+    }
+
+    void remove() {
+        selected().ifPresent(item -> {
+            int line = table.items().indexOf(item);
+            cells.end();
+            context.edits().remove(List.of(item), context.texts().get("step.remove", context.desk().labels().label(type())));
+            if (!table.items().isEmpty()) {
+                cells.goTo(Math.min(line, table.items().size() - 1), ItemTable.FIRST);
+            } else {
+                table.control().setFocus();
             }
+            choose();
+        });
+    }
+
+    void move(int by) {
+        selected().ifPresent(item -> {
+            int to = table.items().indexOf(item) + by;
+            if (to >= 0 && to < table.items().size()) {
+                cells.end();
+                context.edits().move(item, to, context.texts().get("step.move", context.desk().labels().label(type())));
+                goTo(item);
+            }
+        });
+    }
+
+    private void goTo(EObject item) {
+        cells.goTo(table.items().indexOf(item), ItemTable.FIRST);
+        choose();
+    }
+
+    // What follows the record -----------------------------------------------------------------------------------------
+
+    private void choose() {
+        detail.show(selected());
+        buttons.follow(selected().map(table.items()::indexOf), table.items().size());
+        chosen.tell(selected());
+    }
+
+    private void follow(RecordChange change) {
+        if (!area.isVisible()) {
+            behind = true;
+        } else if (change.structural()) {
+            show();
+        } else {
+            for (int line = 0; line < table.items().size(); line++) {
+                EObject item = table.items().get(line);
+                if (change.touched().stream().anyMatch(one -> EcoreUtil.isAncestor(item, one.owner()))) {
+                    table.showLine(line);
+                }
+            }
+            cells.editor().ifPresent(Editor::show);
         }
     }
 
-    private String text(Field field) {
-        return record.edits().unread(field)
-            .or(() -> field.value().map(value -> value instanceof org.eclipse.emf.common.util.Enumerator choice ? desk.labels().label(choice)
-                : FieldText.text(field.attribute().getEAttributeType(), value)))
-            .orElse("");
+    private void catchUp() {
+        if (behind) {
+            behind = false;
+            area.getDisplay().asyncExec(() -> {
+                if (!area.isDisposed()) {
+                    show();
+                }
+            });
+        }
+    }
+
+    private void show() {
+        List<EObject> now = items();
+        Optional<EObject> before = selected();
+        if (!now.equals(table.items())) {
+            cells.end();
+        }
+        boolean resize = table.show(now);
+        var place = (GridData) table.control().getLayoutData();
+        if (resize || place.heightHint == SWT.DEFAULT) {
+            place.heightHint = table.height();
+            table.control().requestLayout();
+        }
+        before.filter(now::contains).ifPresent(item -> table.control().setSelection(now.indexOf(item)));
+        cells.editor().ifPresent(Editor::show);
+        if (!before.equals(selected())) {
+            choose();
+        }
+        buttons.follow(selected().map(now::indexOf), now.size());
+    }
+
+    /** Tells what is to be said of the cell that is filled in. */
+    private void say() {
+        if (message == null || message.isDisposed()) {
+            return;
+        }
+        Optional<Editor> open = cells == null ? Optional.empty() : cells.editor();
+        Optional<Editor.Message> now = open.flatMap(editor -> editor.message()
+            .or(() -> editor.beside().map(words -> new Editor.Message(context.texts().get("cell.beside", context.name(editor.fields().getFirst()), words), false))));
+        message.setText(now.map(Editor.Message::words).orElse(""));
+        message.setForeground(now.filter(Editor.Message::fault).isPresent() ? context.desk().palette().of(Standing.FALLS_SHORT)
+            : context.desk().palette().faint());
+        var place = (GridData) message.getLayoutData();
+        if (place.exclude == now.isPresent()) {
+            place.exclude = now.isEmpty();
+            message.setVisible(now.isPresent());
+        }
+        message.requestLayout();
+    }
+
+    private void colour() {
+        cells.colour();
+        table.control().redraw();
     }
 
     /** Gives a field of an item, or the list itself, the focus. @return whether it is here */
     public boolean reveal(String key) {
-        for (EObject item : items()) {
-            if (key.startsWith(garboard.model.RecordPath.key(item))) {
+        for (EObject item : table.items()) {
+            String itemKey = RecordPath.key(item);
+            if (key.equals(itemKey) || key.startsWith(itemKey + ".")) {
                 select(item);
-                return table.setFocus();
+                return detail.reveal(key) || cells.goTo(table.items().indexOf(item), column(item, key));
             }
         }
-        return garboard.model.RecordPath.key(anchor, path).equals(key) && table.setFocus();
+        if (key().equals(key)) {
+            setFocus();
+            return true;
+        }
+        return false;
+    }
+
+    private int column(EObject item, String key) {
+        for (int column = ItemTable.FIRST; column < table.control().getColumnCount(); column++) {
+            Optional<Field> field = table.field(table.items().indexOf(item), column);
+            if (field.filter(found -> found.key().equals(key)).isPresent()) {
+                return column;
+            }
+        }
+        return ItemTable.FIRST;
     }
 
     /** Gives the table the focus. */
     public void setFocus() {
-        table.setFocus();
+        if (!cells.goTo(Math.max(0, table.control().getSelectionIndex()), ItemTable.FIRST)) {
+            buttons.setFocus();
+        }
     }
 
     /** Ends following the record. Happens by itself when the control is disposed. */
     public void close() {
-        edits.close();
+        subscriptions.forEach(Subscription::close);
     }
 }

@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.workbench.fields;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+
+import garboard.checks.Standing;
+import garboard.checks.Verdict;
+import garboard.session.Field;
+import garboard.session.FieldStandings;
+import garboard.workbench.look.Palette;
+
+/** A row: the mark of its standing, what the field is called, its editor, what stands beside it, and below it what is to be said of it. */
+final class FieldRow implements Line {
+
+    private static final int LINES = 4;
+
+    private final Composite area;
+    private final FieldContext context;
+    private final Editor editor;
+    private final Label name;
+    private final Label beside;
+    private final StandingMark mark;
+    private Optional<Label> message = Optional.empty();
+    private Optional<Editor.Message> said = Optional.empty();
+    private boolean quiet;
+    private int nameWidth = -1;
+    private Point nameSize = new Point(0, 0);
+    private Point editorSize;
+
+    /** Makes an editor that tells when there may be something else to say. */
+    interface Maker {
+        Editor make(Composite parent, Runnable changed);
+    }
+
+    FieldRow(Composite area, FieldContext context, String called, Maker maker) {
+        this.area = area;
+        this.context = context;
+        mark = new StandingMark(area, context);
+        name = new Label(area, SWT.WRAP);
+        name.setText(called);
+        editor = maker.make(area, this::tell);
+        beside = new Label(area, SWT.NONE);
+        name.getAccessible().addRelation(ACC.RELATION_LABEL_FOR, editor.control().getAccessible());
+        editor.control().getAccessible().addRelation(ACC.RELATION_LABELLED_BY, name.getAccessible());
+        introduce(called);
+        colour();
+        tell();
+    }
+
+    private void introduce(String called) {
+        if (editor instanceof PlaceEditor place) {
+            for (TextEntry entry : place.entries()) {
+                context.introduce(entry.control(), entry.field(), () -> called + ", " + context.name(entry.field()), this::description);
+            }
+        } else {
+            context.introduce(editor.control(), editor.fields().getFirst(), () -> called, this::description);
+        }
+    }
+
+    /** What a screen reader says besides the name: the converted value, what is wrong, how the field stands. */
+    private String description() {
+        var parts = new ArrayList<String>();
+        editor.beside().ifPresent(parts::add);
+        said.map(Editor.Message::words).ifPresent(parts::add);
+        mark.standing().map(standing -> context.texts().get("standing." + standing.name())).ifPresent(parts::add);
+        return String.join(". ", parts);
+    }
+
+    Editor editor() {
+        return editor;
+    }
+
+    boolean holds(Control control) {
+        for (Control at = control; at != null && at != area; at = at.getParent()) {
+            if (at == editor.control()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    void show() {
+        editor.show();
+        tell();
+    }
+
+    /** Shows what is to be said of the entry as it stands. */
+    private void tell() {
+        if (editor == null || beside == null) {
+            return; // while the row is made
+        }
+        String besideNow = editor.beside().orElse("");
+        if (!beside.getText().equals(besideNow)) {
+            beside.setText(besideNow);
+        }
+        Optional<Editor.Message> now = editor.message();
+        if (!now.equals(said)) {
+            said = now;
+            say(now);
+            message.ifPresent(Control::requestLayout);
+        }
+    }
+
+    private void say(Optional<Editor.Message> now) {
+        if (now.isEmpty()) {
+            message.ifPresent(label -> label.setVisible(false));
+            return;
+        }
+        if (message.isEmpty()) {
+            var label = new Label(area, SWT.WRAP);
+            label.moveBelow(beside);
+            label.setData("garboard.id", "message:" + editor.fields().getFirst().key());
+            message = Optional.of(label);
+        }
+        message.get().setText(now.get().words());
+        message.get().setForeground(messageColour(now.get()));
+        message.get().setVisible(true);
+    }
+
+    private org.eclipse.swt.graphics.Color messageColour(Editor.Message now) {
+        Palette palette = context.desk().palette();
+        return now.fault() ? palette.of(Standing.FALLS_SHORT) : palette.faint();
+    }
+
+    /** Shows how the field stands. */
+    void judge(FieldStandings standings) {
+        List<Verdict> verdicts = editor.fields().stream().flatMap(field -> standings.concerning(field).stream())
+            .sorted(java.util.Comparator.comparing(Verdict::standing)).distinct().toList();
+        mark.show(verdicts);
+        boolean besideNow = editor.fields().stream().allMatch(standings::isBeside);
+        if (besideNow != quiet) {
+            quiet = besideNow;
+            colour();
+        }
+    }
+
+    boolean isQuiet() {
+        return quiet;
+    }
+
+    void colour() {
+        Palette palette = context.desk().palette();
+        name.setForeground(quiet ? palette.faint() : palette.ink());
+        beside.setForeground(palette.faint());
+        said.ifPresent(now -> message.ifPresent(label -> label.setForeground(messageColour(now))));
+        mark.control().redraw();
+    }
+
+    boolean reveal(String key) {
+        for (Field field : editor.fields()) {
+            if (field.key().equals(key) || field.key().startsWith(key + ".")) {
+                return editor.setFocus(field);
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public int layout(Columns columns, int y, boolean place) {
+        if (nameWidth != columns.name()) {
+            nameWidth = columns.name();
+            nameSize = name.computeSize(SWT.DEFAULT, SWT.DEFAULT);
+            if (nameSize.x > nameWidth) {
+                nameSize = name.computeSize(nameWidth, SWT.DEFAULT);
+            }
+            editorSize = null;
+        }
+        int editorWidth = columns.editor(editor.room());
+        if (editorSize == null || editorSize.x != editorWidth) {
+            editorSize = new Point(editorWidth, editorHeight(columns, editorWidth));
+        }
+        int editorY = columns.stacked() ? y + nameSize.y : y;
+        boolean tall = editorSize.y > 2 * nameSize.y;
+        int line = columns.stacked() ? editorSize.y : Math.max(nameSize.y, editorSize.y);
+        if (place) {
+            int nameY = columns.stacked() || tall ? y + (tall && !columns.stacked() ? columns.em() / 2 : 0) : y + (line - nameSize.y) / 2;
+            name.setBounds(columns.mark(), nameY, columns.name(), nameSize.y);
+            mark.control().setBounds(columns.em() / 2, nameY + (Math.min(nameSize.y, 2 * columns.em() + 4) - 2 * columns.em()) / 2, 2 * columns.em(), 2 * columns.em());
+            editor.control().setBounds(columns.editorX(), editorY + (line - editorSize.y) / 2, editorWidth, editorSize.y);
+            placeBeside(columns, editorY, line, editorWidth);
+        }
+        int height = columns.stacked() ? nameSize.y + line : line;
+        return height + messageHeight(columns, y + height, place);
+    }
+
+    private int editorHeight(Columns columns, int width) {
+        if (editor instanceof TextEditor text && TextEditor.isLines(text.fields().getFirst())) {
+            return LINES * columns.em() * 2 + columns.em() * 2;
+        }
+        return editor.control().computeSize(width, SWT.DEFAULT).y;
+    }
+
+    private void placeBeside(Columns columns, int y, int line, int editorWidth) {
+        int x = columns.editorX() + editorWidth + columns.gap() / 2;
+        int width = columns.width() - x;
+        int height = beside.computeSize(SWT.DEFAULT, SWT.DEFAULT, false).y;
+        beside.setBounds(x, y + (line - height) / 2, Math.max(0, width), height);
+    }
+
+    private int messageHeight(Columns columns, int y, boolean place) {
+        if (said.isEmpty()) {
+            return 0;
+        }
+        int width = Math.max(1, columns.editors());
+        int height = message.get().computeSize(width, SWT.DEFAULT).y;
+        if (place) {
+            message.get().setBounds(columns.editorX(), y + 1, width, height);
+        }
+        return height + 2;
+    }
+}
