@@ -17,7 +17,7 @@ import garboard.quantity.Quantity;
  * @param value the limit
  * @param atMost whether the reading must not be above it; otherwise it must not be below
  */
-record MakersLimit(Quantity<?> value, boolean atMost) {
+public record MakersLimit(Quantity<?> value, boolean atMost) {
 
     private record Side(EAttribute limit, boolean atMost) {
     }
@@ -33,7 +33,8 @@ record MakersLimit(Quantity<?> value, boolean atMost) {
         Literals.READING__RAW_WATER_VACUUM, new Side(Literals.MAKER_LIMITS__MAXIMUM_RAW_WATER_VACUUM, true),
         Literals.READING__RAW_WATER_FLOW, new Side(Literals.MAKER_LIMITS__MINIMUM_RAW_WATER_FLOW, false));
 
-    static Optional<MakersLimit> of(EAttribute reading, CommissioningRecord record) {
+    /** {@return the limit of a field of a reading, where the maker has one and it is entered} */
+    public static Optional<MakersLimit> of(EAttribute reading, CommissioningRecord record) {
         return Optional.ofNullable(record.getGeneratorSet()).map(GeneratorSet::getMakerLimits)
             .flatMap(limits -> Optional.ofNullable(SIDES.get(reading)).filter(side -> limits.eIsSet(side.limit))
                 .map(side -> new MakersLimit((Quantity<?>) limits.eGet(side.limit), side.atMost)));
