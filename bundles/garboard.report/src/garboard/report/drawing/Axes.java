@@ -7,20 +7,39 @@ import java.awt.geom.Rectangle2D;
 final class Axes {
 
     private static final int TICKS = 8;
+    /** In a window no two ticks are nearer than this. */
+    private static final double LINE_APART = 5;
+    private static final double FIGURE_APART = 16;
 
     private final Rectangle2D plot;
     private final double[] across;
     private final double[] up;
+    private final Words words;
+    private final int ticksUp;
+    private final int ticksAcross;
 
     /**
      * @param plot where on the paper
      * @param across least and greatest value from left to right
      * @param up least and greatest value from the foot to the top
      */
-    Axes(Rectangle2D plot, double[] across, double[] up) {
+    static Axes onPaper(Rectangle2D plot, double[] across, double[] up) {
+        return new Axes(plot, across, up, Words.ENGLISH, TICKS, TICKS);
+    }
+
+    /** The same in a window, with as many ticks as there is room for. */
+    static Axes live(Rectangle2D plot, double[] across, double[] up, Words words) {
+        return new Axes(plot, across, up, words, (int) Math.clamp(plot.getHeight() / LINE_APART, 2, TICKS),
+            (int) Math.clamp(plot.getWidth() / FIGURE_APART, 2, TICKS));
+    }
+
+    private Axes(Rectangle2D plot, double[] across, double[] up, Words words, int ticksUp, int ticksAcross) {
         this.plot = plot;
         this.across = across.clone();
         this.up = up.clone();
+        this.words = words;
+        this.ticksUp = ticksUp;
+        this.ticksAcross = ticksAcross;
     }
 
     Rectangle2D plot() {
@@ -31,13 +50,23 @@ final class Axes {
         return plot.getX() + (value - across[0]) / (across[1] - across[0]) * plot.getWidth();
     }
 
+    /** The value that stands at a place across. */
+    double across(double x) {
+        return across[0] + (x - plot.getX()) / plot.getWidth() * (across[1] - across[0]);
+    }
+
+    /** How much upwards a unit of the plot stands for. */
+    double upEach() {
+        return (up[1] - up[0]) / plot.getHeight();
+    }
+
     double y(double value) {
         return plot.getMaxY() - (value - up[0]) / (up[1] - up[0]) * plot.getHeight();
     }
 
     /** Ticks and figures of heights at the left, with hair lines through the plot. */
     void heights(Pen pen, Heights heights) {
-        double step = heights.roundStep((up[1] - up[0]) / TICKS);
+        double step = heights.roundStep((up[1] - up[0]) / ticksUp);
         for (double value = Math.ceil(up[0] / step) * step; value <= up[1] + step / 1e6; value += step) {
             double at = Math.abs(value) < step / 1e6 ? 0 : value;
             pen.ink(Ink.PALE).stroke(Pen.HAIR, Pen.DOTTED).line(plot.getX(), y(at), plot.getMaxX(), y(at));
@@ -48,13 +77,13 @@ final class Axes {
 
     /** Ticks and figures of distances below. */
     void distances(Pen pen, Heights heights) {
-        double step = heights.roundStep((across[1] - across[0]) / TICKS);
+        double step = heights.roundStep((across[1] - across[0]) / ticksAcross);
         pen.ink(Ink.FAINT).width(Pen.FINE).line(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY());
         for (double value = 0; value <= across[1] + step / 1e6; value += step) {
             pen.ink(Ink.FAINT).width(Pen.FINE).line(x(value), plot.getMaxY(), x(value), plot.getMaxY() + 1);
             pen.ink(Ink.INK).text(heights.length(value), x(value), plot.getMaxY() + 3.6, Letters.SMALL_CENTRE);
         }
-        pen.ink(Ink.FAINT).text("along the run, straight from place to place", plot.getMaxX(), plot.getMaxY() + 7, Letters.SMALL_RIGHT);
+        pen.ink(Ink.FAINT).text(words.get("axis.alongTheRun"), plot.getMaxX(), plot.getMaxY() + 7, Letters.SMALL_RIGHT);
     }
 
     /** Ticks and figures of angles below. */
@@ -62,7 +91,7 @@ final class Axes {
         pen.ink(Ink.FAINT).width(Pen.FINE).line(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY());
         for (double value = Math.ceil(across[0] / stepDegrees) * stepDegrees; value <= across[1] + 1e-6; value += stepDegrees) {
             pen.ink(Ink.PALE).stroke(Pen.HAIR, Pen.DOTTED).line(x(value), plot.getY(), x(value), plot.getMaxY());
-            String figure = value == 0 ? "no heel" : Math.round(Math.abs(value)) + "\u00b0";
+            String figure = value == 0 ? words.get("axis.noHeel") : Math.round(Math.abs(value)) + "\u00b0";
             pen.ink(Ink.INK).text(figure, x(value), plot.getMaxY() + 3.6, Letters.SMALL_CENTRE);
         }
     }

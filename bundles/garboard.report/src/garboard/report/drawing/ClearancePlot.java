@@ -103,7 +103,7 @@ public final class ClearancePlot {
         double high = curves.stream().flatMap(curve -> curve.points.stream()).mapToDouble(point -> point[1]).max().orElse(1);
         double rim = Math.max((Math.max(high, 0) - low) * 0.08, 0.02);
         double degrees = Math.toDegrees(water.heel().si());
-        var axes = new Axes(plot, new double[] {-degrees, degrees}, new double[] {low - rim, Math.max(high, 0) + rim});
+        var axes = Axes.onPaper(plot, new double[] {-degrees, degrees}, new double[] {low - rim, Math.max(high, 0) + rim});
         pen.ink(Ink.SEA).fill(new Rectangle2D.Double(plot.getX(), axes.y(0), plot.getWidth(), plot.getMaxY() - axes.y(0)));
         pen.ink(Ink.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
         pen.text("surface of the water", plot.getX() + 1.5, axes.y(0) + 3, Letters.SMALL_LEFT);
@@ -134,7 +134,7 @@ public final class ClearancePlot {
         style(pen, index).draw(path);
     }
 
-    private static Pen style(Pen pen, int index) {
+    static Pen style(Pen pen, int index) {
         return pen.ink(INKS[index % INKS.length]).stroke(Pen.FIRM * 1.3, DASHES[index % DASHES.length]);
     }
 

@@ -73,28 +73,10 @@ final class ElevationPainter {
             Point2D to = paper(right, surface.at(right));
             boolean level = surface == upright;
             pen.ink(Ink.WATER).stroke(level ? Pen.FIRM : Pen.FINE, level ? Pen.SOLID : Pen.DASHED).line(from.getX(), from.getY(), to.getX(), to.getY());
-            nameSurface(pen, surface, left, right);
+            SurfaceName.of(surface, upright, left, right, toPaper, area)
+                .ifPresent(place -> pen.ink(Ink.WATER).text(surface.name(), place.x(), place.y(), place.letters()));
         }
         pen.everywhere();
-    }
-
-    /** At the end where it lies farthest from the level one, and on the side turned away from it; the level one below itself at the right. */
-    private void nameSurface(Pen pen, Surface surface, double left, double right) {
-        if (surface.slope() == 0) {
-            pen.ink(Ink.WATER).text(surface.name(), area.getMaxX() - 1, paper(right, surface.at(right)).getY() + 3.4, Letters.SMALL_RIGHT);
-            return;
-        }
-        Surface level = elevation.surfaces().getFirst();
-        double offLeft = surface.at(left) - level.at(left);
-        double offRight = surface.at(right) - level.at(right);
-        boolean alike = Math.abs(Math.abs(offLeft) - Math.abs(offRight)) < 0.2 * Math.abs(offRight - offLeft);
-        boolean atRight = alike ? surface.slope() >= 0 : Math.abs(offRight) > Math.abs(offLeft); // alike: where it lies higher
-        boolean above = (atRight ? offRight : offLeft) >= 0;
-        double span = right - left;
-        double across = atRight ? right - span * 0.01 : left + span * 0.01;
-        Point2D at = paper(across, surface.at(across));
-        double y = Math.min(Math.max(at.getY() + (above ? -0.9 : 3), area.getY() + 3), area.getMaxY() - 1);
-        pen.ink(Ink.WATER).text(surface.name(), at.getX(), y, atRight ? Letters.SMALL_RIGHT : Letters.SMALL_LEFT);
     }
 
     private void paintHull(Pen pen) {

@@ -20,10 +20,15 @@ final class HullOutline {
         if (vessel == null || missing(vessel.getLengthOverall(), vessel.getDraught(), vessel.getFreeboardAmidships())) {
             return Optional.empty();
         }
-        double overall = vessel.getLengthOverall().si() / 2;
-        double water = vessel.getWaterlineLength() == null ? overall * 0.9 : Math.min(vessel.getWaterlineLength().si() / 2, overall);
-        double draught = vessel.getDraught().si();
-        double freeboard = vessel.getFreeboardAmidships().si();
+        double overall = vessel.getLengthOverall().si();
+        double water = vessel.getWaterlineLength() == null ? overall * 0.9 : Math.min(vessel.getWaterlineLength().si(), overall);
+        return Optional.of(side(overall, water, vessel.getDraught().si(), vessel.getFreeboardAmidships().si()));
+    }
+
+    /** The same of dimensions in metres. */
+    static Path2D side(double lengthOverall, double waterlineLength, double draught, double freeboard) {
+        double overall = lengthOverall / 2;
+        double water = waterlineLength / 2;
         var hull = new Path2D.Double();
         hull.moveTo(-overall, freeboard);
         hull.quadTo(0, freeboard * 0.97, overall, freeboard * 1.2);
@@ -31,7 +36,7 @@ final class HullOutline {
         hull.curveTo(water * 0.6, -draught * 0.9, water * 0.1, -draught, -water * 0.2, -draught);
         hull.curveTo(-water * 0.6, -draught, -water * 0.85, -draught * 0.3, -water, 0);
         hull.closePath();
-        return Optional.of(hull);
+        return hull;
     }
 
     /** Seen from aft, starboard to the right, the centreline at zero. */
@@ -40,9 +45,12 @@ final class HullOutline {
         if (vessel == null || missing(vessel.getBeam(), vessel.getDraught(), vessel.getFreeboardAmidships())) {
             return Optional.empty();
         }
-        double half = vessel.getBeam().si() / 2;
-        double draught = vessel.getDraught().si();
-        double freeboard = vessel.getFreeboardAmidships().si();
+        return Optional.of(cross(vessel.getBeam().si(), vessel.getDraught().si(), vessel.getFreeboardAmidships().si()));
+    }
+
+    /** The same of dimensions in metres. */
+    static Path2D cross(double beam, double draught, double freeboard) {
+        double half = beam / 2;
         var hull = new Path2D.Double();
         hull.moveTo(-half, freeboard);
         hull.lineTo(-half * 0.96, 0);
@@ -50,7 +58,7 @@ final class HullOutline {
         hull.curveTo(half * 0.25, -draught, half * 0.85, -draught * 0.55, half * 0.96, 0);
         hull.lineTo(half, freeboard);
         hull.closePath();
-        return Optional.of(hull);
+        return hull;
     }
 
     private static boolean missing(Length... dimensions) {

@@ -37,6 +37,18 @@ final class Marks {
         }
     }
 
+    /** Around the mark of a part that is chosen or pointed at; broken where the keyboard does not act on it. */
+    static void ring(Pen pen, double x, double y, String id, Emphasis emphasis) {
+        if (emphasis.isChosen(id)) {
+            double radius = HALF * 2.1;
+            pen.ink(Ink.CHOSEN).stroke(emphasis.focused() ? Pen.FIRM : Pen.FINE, emphasis.focused() ? Pen.SOLID : Pen.DASHED)
+                .draw(new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius));
+        } else if (emphasis.isPointedAt(id)) {
+            double radius = HALF * 1.8;
+            pen.ink(Ink.CHOSEN).width(Pen.FINE).draw(new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius));
+        }
+    }
+
     private static void circle(Pen pen, Ink ink, double x, double y, double radius) {
         var circle = new Ellipse2D.Double(x - radius, y - radius, 2 * radius, 2 * radius);
         pen.ink(Ink.BLANK).fill(circle).ink(ink).width(Pen.FINE).draw(circle);

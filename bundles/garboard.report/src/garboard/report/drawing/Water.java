@@ -6,17 +6,19 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 import garboard.model.CommissioningRecord;
+import garboard.model.GarboardPackage.Literals;
 import garboard.model.HullKind;
 import garboard.model.Vessel;
 import garboard.physics.geometry.Attitude;
 import garboard.physics.geometry.AttitudeEnvelope;
 import garboard.physics.geometry.BoatPoint;
 import garboard.physics.geometry.HeeledHeight;
+import garboard.physics.geometry.HeeledHeight.HeightAt;
 import garboard.quantity.Angle;
 import garboard.quantity.Length;
 
 /** The water about a vessel in the attitudes that it is designed for, as far as they are entered. */
-final class Water {
+public final class Water {
 
     private static final Angle NONE = Angle.of(0);
     private static final Length LEVEL = Length.of(0);
@@ -38,7 +40,7 @@ final class Water {
         if (vessel == null) {
             return new Water(NONE, NONE, LEVEL, false);
         }
-        boolean sails = vessel.getHullKind() == HullKind.SAILING_MONOHULL || vessel.getHullKind() == HullKind.SAILING_MULTIHULL;
+        boolean sails = sails(vessel);
         Angle usual = sails ? vessel.getDesignHeel() : vessel.getDesignRoll();
         Angle other = sails ? vessel.getDesignRoll() : vessel.getDesignHeel();
         boolean roll = !sails && vessel.getDesignRoll() != null || sails && vessel.getDesignHeel() == null;
@@ -46,16 +48,55 @@ final class Water {
             Optional.ofNullable(vessel.getSinkage()).filter(rise -> rise.si() >= 0).orElse(LEVEL), roll);
     }
 
+    /** {@return the name of the field of the vessel where its heel or roll belongs: a sailing vessel heels, others roll} */
+    static String fieldOfHeel(CommissioningRecord record) {
+        boolean sails = record.getVessel() != null && sails(record.getVessel());
+        return (sails ? Literals.VESSEL__DESIGN_HEEL : Literals.VESSEL__DESIGN_ROLL).getName();
+    }
+
+    private static boolean sails(Vessel vessel) {
+        return vessel.getHullKind() == HullKind.SAILING_MONOHULL || vessel.getHullKind() == HullKind.SAILING_MULTIHULL;
+    }
+
     private static Optional<Angle> entered(Angle angle) {
         return Stream.ofNullable(angle).filter(found -> found.si() > 0 && found.si() < Math.toRadians(80)).findFirst();
     }
 
-    Angle heel() {
+    /** {@return the heel or roll to design for, to either side; none where it is not entered} */
+    public Angle heel() {
         return heel;
     }
 
-    Angle trim() {
+    /** {@return the trim to design for, either way; none where it is not entered} */
+    public Angle trim() {
         return trim;
+    }
+
+    /** {@return how far the water plane rises on the boat when she is loaded or under way} */
+    public Length sinkage() {
+        return sinkage;
+    }
+
+    /** {@return whether the inclination across the boat is a roll, not a steady heel} */
+    public boolean rolls() {
+        return roll;
+    }
+
+    /** {@return how far a person may want to heel her to see what happens: well beyond what she is designed for} */
+    public Angle heelReach() {
+        return reach(heel, 30, 75);
+    }
+
+    /** {@return the same for trim} */
+    public Angle trimReach() {
+        return reach(trim, 10, 45);
+    }
+
+    /** Half as much again as designed for, to the next five degrees, between two bounds in degrees, and never less than designed for. */
+    private static Angle reach(Angle designed, double least, double most) {
+        double degrees = Math.toDegrees(designed.si());
+        double beyond = Math.clamp(5 * Math.ceil(1.5 * degrees / 5 - 1e-9), least, most);
+        return Angle.of(Math.max(beyond, degrees), "deg");
     }
 
     /** What the inclination across the boat is called. */
@@ -70,7 +111,17 @@ final class Water {
 
     /** Height of a point above the water in the attitude that brings it lowest. */
     Length lowest(BoatPoint point) {
-        return HeeledHeight.lowest(point, AttitudeEnvelope.toHeel(heel).toTrim(trim).withSinkage(sinkage)).height();
+        return worst(point).height();
+    }
+
+    /** {@return the attitude of those designed for that brings a point lowest, and how high above the water it then stands} */
+    public HeightAt worst(BoatPoint point) {
+        return HeeledHeight.lowest(point, AttitudeEnvelope.toHeel(heel).toTrim(trim).withSinkage(sinkage));
+    }
+
+    /** {@return an attitude in the water that the vessel is designed for: its sinkage counts} */
+    public Attitude at(Angle heeled, Angle trimmed) {
+        return new Attitude(heeled, trimmed, sinkage);
     }
 
     Attitude heeled(int sign) {

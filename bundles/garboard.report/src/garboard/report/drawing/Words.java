@@ -53,6 +53,11 @@ public final class Words {
         return arguments.length == 0 ? pattern : new MessageFormat(pattern, Locale.ROOT).format(arguments);
     }
 
+    /** {@return whether there is such a text} */
+    boolean has(String key) {
+        return texts.containsKey(key);
+    }
+
     /** {@return the word for a standing} */
     public String get(Standing standing) {
         return get("standing." + standing.name());

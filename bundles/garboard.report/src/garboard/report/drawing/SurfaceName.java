@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.report.drawing;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+
+import garboard.report.drawing.Elevation.Surface;
+
+/** Where the name of a waterline stands. */
+record SurfaceName(double x, double y, Letters letters) {
+
+    /**
+     * At the end where it lies farthest from the level one, and on the side turned away from it; the level one below itself at the right.
+     *
+     * @param left where the drawing begins, in metres
+     * @param right where it ends, in metres
+     */
+    static Optional<SurfaceName> of(Surface surface, Surface level, double left, double right, AffineTransform toPaper, Rectangle2D area) {
+        if (surface.name().isEmpty()) {
+            return Optional.empty();
+        }
+        if (surface.slope() == 0) {
+            double y = toPaper.transform(new Point2D.Double(right, surface.at(right)), null).getY() + 3.4;
+            return Optional.of(new SurfaceName(area.getMaxX() - 1, y, Letters.SMALL_RIGHT));
+        }
+        double offLeft = surface.at(left) - level.at(left);
+        double offRight = surface.at(right) - level.at(right);
+        boolean alike = Math.abs(Math.abs(offLeft) - Math.abs(offRight)) < 0.2 * Math.abs(offRight - offLeft);
+        boolean atRight = alike ? surface.slope() >= 0 : Math.abs(offRight) > Math.abs(offLeft); // alike: where it lies higher
+        boolean above = (atRight ? offRight : offLeft) >= 0;
+        double span = right - left;
+        double across = atRight ? right - span * 0.01 : left + span * 0.01;
+        Point2D at = toPaper.transform(new Point2D.Double(across, surface.at(across)), null);
+        double y = Math.min(Math.max(at.getY() + (above ? -0.9 : 3), area.getY() + 3), area.getMaxY() - 1);
+        return Optional.of(new SurfaceName(at.getX(), y, atRight ? Letters.SMALL_RIGHT : Letters.SMALL_LEFT));
+    }
+
+    /** The same in a window, where a steep line may leave at the top or the foot: there, by the line. */
+    static Optional<SurfaceName> within(Surface surface, Surface level, double left, double right, AffineTransform toSheet, Rectangle2D area) {
+        if (surface.slope() == 0) {
+            return of(surface, level, left, right, toSheet, area);
+        }
+        double scale = toSheet.getScaleX();
+        double highest = (toSheet.getTranslateY() - area.getY() - 4) / scale;
+        double lowest = (toSheet.getTranslateY() - area.getMaxY() + 1) / scale;
+        double atHighest = (highest - surface.atZero()) / surface.slope();
+        double atLowest = (lowest - surface.atZero()) / surface.slope();
+        double from = Math.max(left, Math.min(atHighest, atLowest));
+        double to = Math.min(right, Math.max(atHighest, atLowest));
+        return from < to ? of(surface, level, from, to, toSheet, area) : Optional.empty();
+    }
+}
