@@ -48,6 +48,11 @@ public final class Edits {
         return new Typing(this, field, label);
     }
 
+    /** Starts moving several fields at once: everything done through what it returns is one step to undo, until something else is done. */
+    public JointTyping typingJointly(String label) {
+        return new JointTyping(this, label);
+    }
+
     /** Enters a value. @param label what the step is called in "Undo ..." */
     public void set(Field field, Object value, String label) {
         if (unread(field).isPresent() || field.value().filter(value::equals).isEmpty()) {
@@ -230,6 +235,14 @@ public final class Edits {
     Optional<Step> type(Optional<Step> begun, String label, List<Command> commands) {
         try {
             return steps.grow(begun, label, commands);
+        } finally {
+            tell();
+        }
+    }
+
+    void giveUp(Step step) {
+        try {
+            steps.giveUp(step);
         } finally {
             tell();
         }

@@ -72,6 +72,16 @@ final class Steps extends BasicCommandStack {
         }
     }
 
+    /** Takes the step back that is still growing, and forgets it. */
+    void giveUp(Step step) {
+        if (growing.filter(step::equals).isPresent()) {
+            undo();
+            commandList.remove(step);
+            mostRecentCommand = null;
+            step.dispose();
+        }
+    }
+
     boolean isGathering() {
         return gathering.isPresent();
     }
