@@ -10,7 +10,7 @@ import java.util.List;
  * @param title what it is about, a few words
  * @param sentence what happened and what the person can do
  * @param details lines to look through, often none
- * @param answers the proposed one first; the last is what closing the dialog means
+ * @param answers in the order of their buttons; the first by which nothing is lost is proposed, the last is what closing the dialog means
  */
 public record Question(String id, Tone tone, String title, String sentence, List<String> details, List<Answer> answers) {
 
@@ -19,8 +19,17 @@ public record Question(String id, Tone tone, String title, String sentence, List
         NOTE, QUESTION, WARNING, FAULT
     }
 
-    /** One of the answers. @param label what stands on its button, with a mnemonic */
-    public record Answer(String id, String label) {
+    /** One of the answers. @param label what stands on its button, with a mnemonic @param loses whether something is lost by it */
+    public record Answer(String id, String label, boolean loses) {
+
+        public Answer(String id, String label) {
+            this(id, label, false);
+        }
+
+        /** {@return an answer by which something is lost, so that it is never the proposed one} */
+        public static Answer losing(String id, String label) {
+            return new Answer(id, label, true);
+        }
     }
 
     public Question {
@@ -34,6 +43,11 @@ public record Question(String id, Tone tone, String title, String sentence, List
     /** {@return a question} */
     public static Question of(String id, Tone tone, String title, String sentence, Answer... answers) {
         return new Question(id, tone, title, sentence, List.of(), List.of(answers));
+    }
+
+    /** {@return the answer that Enter gives} */
+    public Answer proposed() {
+        return answers.stream().filter(answer -> !answer.loses()).findFirst().orElse(answers.getLast());
     }
 
     /** {@return the same with lines to look through} */

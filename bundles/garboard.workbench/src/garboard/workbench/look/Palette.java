@@ -8,8 +8,8 @@ import garboard.checks.Standing;
 
 /** The colours of the window, in a light and a dark set. A standing is never told by its colour alone. */
 public enum Palette {
-    LIGHT(false, 0xFBFAF7, 0xFFFFFF, 0x1D2326, 0x5F686D, 0xD9D6CE, 0x1F5F7A, 0xEFEBE2),
-    DARK(true, 0x1F2426, 0x272D30, 0xE6E4DE, 0xA3ABAE, 0x434B4F, 0x7FC1D6, 0x30383C);
+    LIGHT(false, 0xFBFAF7, 0xFFFFFF, 0x1D2326, 0x5F686D, 0xD9D6CE, 0x1F5F7A, 0xEFEBE2, 0xA6551E),
+    DARK(true, 0x1F2426, 0x272D30, 0xE6E4DE, 0xA3ABAE, 0x434B4F, 0x7FC1D6, 0x30383C, 0xE2A06A);
 
     private final boolean dark;
     private final int ground;
@@ -19,8 +19,9 @@ public enum Palette {
     private final int line;
     private final int accent;
     private final int band;
+    private final int copper;
 
-    Palette(boolean dark, int ground, int sheet, int ink, int faint, int line, int accent, int band) {
+    Palette(boolean dark, int ground, int sheet, int ink, int faint, int line, int accent, int band, int copper) {
         this.dark = dark;
         this.ground = ground;
         this.sheet = sheet;
@@ -29,6 +30,7 @@ public enum Palette {
         this.line = line;
         this.accent = accent;
         this.band = band;
+        this.copper = copper;
     }
 
     public boolean dark() {
@@ -67,6 +69,11 @@ public enum Palette {
     /** Behind headings and chosen rows. */
     public Color band() {
         return color(band);
+    }
+
+    /** The mark of the house: the plank next to the keel, and what is meant to catch the eye once. */
+    public Color copper() {
+        return color(copper);
     }
 
     public Color of(Standing standing) {

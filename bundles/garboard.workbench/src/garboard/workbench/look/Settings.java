@@ -2,6 +2,7 @@
 package garboard.workbench.look;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
@@ -65,6 +66,16 @@ public final class Settings {
     /** @param language {@code en}, {@code de}, or empty for that of the machine; holds from the next start on */
     public void setLanguage(String language) {
         put("language", language);
+    }
+
+    /** {@return whether a person left a group of fields open or closed, where they ever did} */
+    public Optional<Boolean> leftOpen(String group) {
+        return Optional.ofNullable(store.get("open." + group, null)).map(Boolean::valueOf);
+    }
+
+    /** Remembers that a group of fields was opened or closed. It concerns nobody else, so nobody is told. */
+    public void leaveOpen(String group, boolean open) {
+        store.putBoolean("open." + group, open);
     }
 
     public Listeners.Subscription onChange(Consumer<? super Settings> listener) {
