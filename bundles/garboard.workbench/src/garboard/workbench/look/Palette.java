@@ -76,6 +76,36 @@ public enum Palette {
         return color(copper);
     }
 
+    // What is drawn --------------------------------------------------------------------------------------------------
+
+    /** Surfaces of water, and what runs through raw-water hoses. */
+    public Color water() {
+        return color(dark ? 0x7DB8E0 : 0x1B5E85);
+    }
+
+    /** The body of the water. */
+    public Color sea() {
+        return color(dark ? 0x223640 : 0xE8F0F4);
+    }
+
+    public Color fuel() {
+        return color(dark ? 0xD9B25C : 0x7A5B12);
+    }
+
+    public Color exhaust() {
+        return color(dark ? 0xAEB6BA : 0x565C60);
+    }
+
+    /** One curve among others. */
+    public Color ember() {
+        return color(dark ? 0xE09A7A : 0x9A4B2E);
+    }
+
+    /** The outline of the hull, hair lines behind what is drawn. */
+    public Color hull() {
+        return color(dark ? 0x5C666B : 0xB5B8B4);
+    }
+
     public Color of(Standing standing) {
         return color(switch (standing) {
             case CHECK_BROKE -> dark ? 0xE08AC0 : 0x8A1F62;
