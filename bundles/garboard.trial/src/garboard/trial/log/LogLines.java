@@ -168,6 +168,11 @@ public final class LogLines {
 
     /** {@return the line as text; bytes that are no UTF-8 are replaced} */
     public String text() {
-        return new String(buffer, start, end - start, StandardCharsets.UTF_8);
+        return textFrom(start);
+    }
+
+    /** {@return the line as text from a place in the buffer on} */
+    public String textFrom(int place) {
+        return new String(buffer, place, Math.max(0, end - place), StandardCharsets.UTF_8);
     }
 }

@@ -91,26 +91,48 @@ public final class LogStamps {
         return Result.OK;
     }
 
+    /** Which part of a date comes first. */
+    public enum DateOrder {
+        YEAR_MONTH_DAY, DAY_MONTH_YEAR, MONTH_DAY_YEAR
+    }
+
     /** Date and time by ISO 8601, parted by T, a blank or a hyphen; with Z or an offset, else in the zone of the options. */
     public Result dateAndTime(TextCursor c) {
-        long year = c.takeDigits();
-        boolean dashed = c.take('-');
-        long month = c.takeDigits();
-        dashed &= c.take('-');
-        long day = c.takeDigits();
-        if (!dashed || year < 1970 || year > LAST_YEAR || month < 1 || month > 12 || day < 1
-            || day > Month.of((int) month).length(Year.isLeap(year))) {
-            return Result.UNREADABLE;
+        return dateAndTime(c, DateOrder.YEAR_MONTH_DAY);
+    }
+
+    /** The same with another order of the date, whose parts may be parted by points or strokes, too. */
+    public Result dateAndTime(TextCursor c, DateOrder order) {
+        long day = epochDay(c, order);
+        boolean parted = c.take('T') || c.take('-') || c.takeBlanks();
+        long ofDay = day < 0 || !parted ? -1 : ofDay(c);
+        return ofDay < 0 ? Result.UNREADABLE : zone(c, day * S_PER_DAY * NS_PER_S + ofDay);
+    }
+
+    /** {@return days since 1970, -1 for what is no date since then} */
+    private static long epochDay(TextCursor c, DateOrder order) {
+        long first = c.takeDigits();
+        int separator = c.peek();
+        boolean parted = separator == '-' || separator == '.' || separator == '/';
+        if (!parted || !c.take((char) separator)) {
+            return -1;
         }
-        if (!c.take('T') && !c.take('-') && !c.takeBlanks()) {
-            return Result.UNREADABLE;
+        long second = c.takeDigits();
+        if (!c.take((char) separator)) {
+            return -1;
         }
-        long ofDay = ofDay(c);
-        if (ofDay < 0) {
-            return Result.UNREADABLE;
+        long third = c.takeDigits();
+        long year = order == DateOrder.YEAR_MONTH_DAY ? first : third;
+        long month = order == DateOrder.MONTH_DAY_YEAR ? first : second;
+        long day = switch (order) {
+            case YEAR_MONTH_DAY -> third;
+            case DAY_MONTH_YEAR -> first;
+            case MONTH_DAY_YEAR -> second;
+        };
+        if (year < 1970 || year > LAST_YEAR || month < 1 || month > 12 || day < 1 || day > Month.of((int) month).length(Year.isLeap(year))) {
+            return -1;
         }
-        long utcNs = LocalDate.of((int) year, (int) month, (int) day).toEpochDay() * S_PER_DAY * NS_PER_S + ofDay;
-        return zone(c, utcNs);
+        return LocalDate.of((int) year, (int) month, (int) day).toEpochDay();
     }
 
     /** A local time as if it were universal, in nanoseconds, brought to the zone of the options. */
@@ -144,6 +166,7 @@ public final class LogStamps {
 
     /** Z, an offset, or nothing. */
     private Result zone(TextCursor c, long asUtcNs) {
+        c.takeBlanks();
         if (c.take('Z') || c.take('z')) {
             ns = asUtcNs;
             return Result.OK;
@@ -168,7 +191,7 @@ public final class LogStamps {
         return Result.OK;
     }
 
-    /** {@return nanoseconds since midnight, -1 for what is no time} Seconds may be missing, 60 is a leap second. */
+    /** {@return nanoseconds since midnight, -1 for what is no time} Seconds may be missing, 60 is a leap second; AM or PM may follow. */
     private static long ofDay(TextCursor c) {
         long hours = c.takeDigits();
         boolean parted = c.take(':');
@@ -177,6 +200,14 @@ public final class LogStamps {
         long fraction = c.takeNanoseconds();
         if (!parted || hours < 0 || hours > 23 || minutes < 0 || minutes > 59 || seconds < 0 || seconds > 60 || fraction < 0) {
             return -1;
+        }
+        c.takeBlanks();
+        boolean morning = c.take('A');
+        if (morning || c.take('P')) {
+            if (!c.take('M') || hours < 1 || hours > 12) {
+                return -1;
+            }
+            hours = hours % 12 + (morning ? 0 : 12);
         }
         return ((hours * 60 + minutes) * 60 + seconds) * NS_PER_S + fraction;
     }

@@ -18,7 +18,7 @@ public enum Mishap {
     /** Frames of the bus that carry no message of ours: errors, 11-bit, remote, CAN FD. */
     FOREIGN_FRAME("frame was of another kind (error, 11-bit, remote request, CAN FD) and was left out",
         "frames were of another kind (error, 11-bit, remote request, CAN FD) and were left out"),
-    FOREIGN_MESSAGE("message or sentence was of a kind that is not read here", "messages or sentences were of kinds that are not read here"),
+    FOREIGN_MESSAGE("message, sentence, path or column was of a kind that is not read", "messages, sentences, paths or columns were of kinds that are not read"),
     /** J1939 messages above 8 bytes go by their own way of packets, which is not read. */
     TRANSPORT_PACKET("packet of a long J1939 message was left out", "packets of long J1939 messages were left out"),
     CUT_MESSAGE("message lacked a frame and was dropped whole", "messages lacked a frame and were dropped whole"),

@@ -1,12 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.trial.nmea2000;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -17,6 +11,7 @@ import java.util.Optional;
 
 import garboard.trial.log.AcLine;
 import garboard.trial.log.Measurand;
+import garboard.trial.log.SourcedTable;
 
 /** The layouts of all messages that are read, from {@code layouts.csv} beside this class, and what their codes mean. */
 final class Layouts {
@@ -52,11 +47,11 @@ final class Layouts {
 
     private static Layouts load() {
         Map<Integer, List<String[]>> messages = new LinkedHashMap<>();
-        for (String[] row : rows("layouts.csv", 11)) {
+        for (String[] row : SourcedTable.of(Layouts.class, "layouts.csv").rows()) {
             messages.computeIfAbsent(Integer.valueOf(row[0]), pgn -> new ArrayList<>()).add(row);
         }
         Layouts layouts = new Layouts(messages.values().stream().map(Layouts::message).toList());
-        for (String[] row : rows("codes.csv", 4)) {
+        for (String[] row : SourcedTable.of(Layouts.class, "codes.csv").rows()) {
             layouts.codes.put(Long.parseLong(row[0]) << 32 | Long.parseLong(row[1]),
                 new CodeMeaning(row[2], row[3].isEmpty() ? Optional.empty() : Optional.of(Measurand.valueOf(row[3]))));
         }
@@ -90,23 +85,6 @@ final class Layouts {
         AcLine line = colon < 0 ? AcLine.NONE : AcLine.valueOf(text.substring(0, colon));
         String detail = slash < 0 ? "" : text.substring(slash + 1);
         return new FieldLayout.Meaning(Optional.of(Measurand.valueOf(text.substring(colon + 1, slash < 0 ? text.length() : slash))), line, detail);
-    }
-
-    /** The rows below the names of the columns. */
-    private static List<String[]> rows(String file, int columns) {
-        try (InputStream in = Layouts.class.getResourceAsStream(file)) {
-            if (in == null) {
-                throw new IllegalStateException("no table " + file);
-            }
-            List<String[]> rows = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)).lines()
-                .filter(line -> !line.startsWith("#")).skip(1).map(line -> line.split(";", -1)).toList();
-            if (rows.stream().anyMatch(row -> row.length != columns)) {
-                throw new IllegalStateException(file + ": every row has " + columns + " cells");
-            }
-            return rows;
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 
     /** Read when first asked for. */

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.trial.store;
+
+import garboard.trial.log.Channel;
+
+/**
+ * A channel of a store.
+ *
+ * @param number   within the store
+ * @param channel  what it is
+ * @param readings how many there are
+ * @param missing  how often its sender said that there was none
+ */
+public record StoredChannel(int number, Channel channel, long readings, long missing) {
+}
