@@ -17,6 +17,7 @@ import garboard.model.Reading;
 import garboard.model.SeacockState;
 import garboard.model.io.RecordFile;
 import garboard.practice.HandbookPractice;
+import garboard.practice.SmallCraftStandards;
 import garboard.quantity.Length;
 import garboard.quantity.Ratio;
 import garboard.quantity.RotationalSpeed;
@@ -98,6 +99,6 @@ final class TrialRecords {
     }
 
     static OpenRecord of(CommissioningRecord record, Clock clock) {
-        return OpenRecord.of(RecordFile.of(record), Optional.empty(), Catalogue.of(new HandbookPractice()), clock);
+        return OpenRecord.of(RecordFile.of(record), Optional.empty(), Catalogue.of(new HandbookPractice(), new SmallCraftStandards()), clock);
     }
 }
