@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
+import garboard.practice.ac.AcChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.fuel.FuelChecks;
@@ -34,7 +35,8 @@ public final class FederalGasolineCraft implements Practice {
         return Stream.of(BatteryChecks.federal(),
             CableChecks.federal(),
             FuelChecks.federal(),
-            VentilationChecks.federal())
+            VentilationChecks.federal(),
+            AcChecks.federal())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
+import garboard.practice.ac.AcChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
@@ -40,7 +41,8 @@ public final class HandbookPractice implements Practice {
             RawWaterChecks.handbook(),
             SiphonChecks.handbook(),
             ExhaustChecks.handbook(),
-            VentilationChecks.handbook())
+            VentilationChecks.handbook(),
+            AcChecks.handbook())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
+import garboard.practice.ac.AcChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
@@ -40,7 +41,8 @@ public final class SmallCraftStandards implements Practice {
             RawWaterChecks.standards(),
             SiphonChecks.standards(),
             ExhaustChecks.standards(),
-            VentilationChecks.standards())
+            VentilationChecks.standards(),
+            AcChecks.standards())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

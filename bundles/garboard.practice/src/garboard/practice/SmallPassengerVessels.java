@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 
 import garboard.checks.Check;
 import garboard.checks.Practice;
+import garboard.practice.ac.AcChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
@@ -38,7 +39,8 @@ public final class SmallPassengerVessels implements Practice {
             FuelChecks.smallPassenger(),
             RawWaterChecks.smallPassenger(),
             ExhaustChecks.smallPassenger(),
-            VentilationChecks.smallPassenger())
+            VentilationChecks.smallPassenger(),
+            AcChecks.smallPassenger())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -65,6 +65,24 @@ public final class Sources {
     public static final Basis ISO_10133_AMPACITY = standard("ISO 10133 annex A, now in ISO 13297", Status.FROM_MEMORY);
     public static final Basis ISO_13297 = standard("ISO 13297", Status.QUOTED);
 
+    // AC output
+    public static final Basis ISO_13297_6_8 = standard("ISO 13297, 6.8", Status.QUOTED);
+    public static final Basis ISO_13297_6_10 = standard("ISO 13297, 6.10", Status.QUOTED);
+    public static final Basis ISO_13297_13_2_1 = standard("ISO 13297, 13.2.1", Status.QUOTED);
+    public static final Basis ISO_13297_FROM_MEMORY = standard("ISO 13297", Status.FROM_MEMORY);
+    public static final Basis NFPA_70_250_122 = standard("NFPA 70 Table 250.122", Status.QUOTED);
+    public static final Basis IEC_60898 = standard("IEC 60898-1, magnetic trip bands", Status.FROM_MEMORY);
+    public static final Basis IEC_61008 = standard("IEC 61008 and IEC 61009", Status.QUOTED);
+    public static final Basis BS_7671 = standard("BS 7671", Status.QUOTED);
+    public static final Basis IEEE_43 = standard("IEEE 43-2013", Status.FROM_MEMORY);
+    public static final Basis DGUV_203_032 = standard("DGUV Information 203-032, annex 5", Status.RETRIEVED);
+    public static final Basis DGUV_203_071 = standard("DGUV Information 203-071, annex 5", Status.RETRIEVED);
+    public static final Basis STANDBY_POWER_SYSTEMS =
+        handbook("Uninterruptible Power Supplies and Standby Power Systems (2004), Table 1.1, after ISO 8528-5", Status.RETRIEVED);
+    public static final Basis IMO_POWER_TABLE = handbook("IMO guidelines for the electric power table of the EEDI", Status.RETRIEVED);
+    public static final Basis AGRICULTURAL_TEXTBOOK =
+        handbook("an agricultural-engineering textbook, engine power by height and temperature", Status.RETRIEVED);
+
     private Sources() {
     }
 

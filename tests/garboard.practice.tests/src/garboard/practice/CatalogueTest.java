@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.practice;
 
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -30,8 +31,9 @@ class CatalogueTest {
     private static final Pattern DECLARES = Pattern.compile("static Check<\\w+> check\\(\\) \\{");
     private static final Pattern NAMES = Pattern.compile("\\b\\w+\\(\\s*\"([A-Z][A-Z0-9]*(?:-[A-Z0-9]+)+)\"");
 
-    private static final Map<String, String> PREFIX_OF_SYSTEM = Map.of("siphon", "SIPHON-", "exhaust", "EXHAUST-", "rawwater", "RAWWATER-", "fuel",
-        "FUEL-", "ventilation", "VENT-", "battery", "BATTERY-", "cable", "CABLE-");
+    private static final Map<String, String> PREFIX_OF_SYSTEM = Map.ofEntries(entry("siphon", "SIPHON-"), entry("exhaust", "EXHAUST-"),
+        entry("rawwater", "RAWWATER-"), entry("fuel", "FUEL-"), entry("ventilation", "VENT-"), entry("battery", "BATTERY-"),
+        entry("cable", "CABLE-"), entry("ac", "AC-"));
 
     private final List<Practice> practices =
         List.of(new HandbookPractice(), new SmallCraftStandards(), new FederalGasolineCraft(), new SmallPassengerVessels());

@@ -24,8 +24,8 @@ import garboard.physics.cable.ConductorSize;
 import garboard.quantity.ResistancePerLength;
 import garboard.quantity.Voltage;
 
-/** Cable runs of a record as cable physics sees them, and what they are for. */
-final class CableRuns {
+/** Cable runs of a record as cable physics sees them, and what they are for; what the checks of the AC output ask too is public. */
+public final class CableRuns {
 
     /** 33 CFR 183 draws its line here: circuits of less than 50 V, circuits of 50 V or more. */
     private static final Voltage LINE = Voltage.of(50, "V");
@@ -90,12 +90,12 @@ final class CableRuns {
     }
 
     /** The conductor size, which has to be readable. */
-    static ConductorSize size(CableRun run) {
+    public static ConductorSize size(CableRun run) {
         return ConductorSize.valueOf(run.getConductorSize());
     }
 
     /** A conductor size as people write it, or nothing where it cannot be read. */
-    static Optional<ConductorSize> size(String text) {
+    public static Optional<ConductorSize> size(String text) {
         try {
             return text == null ? Optional.empty() : Optional.of(ConductorSize.valueOf(text));
         } catch (OutOfRangeException unreadable) {
@@ -104,7 +104,7 @@ final class CableRuns {
     }
 
     /** Whether IEC 60228 has a say in the resistance, so that the make of the conductor has to be known. */
-    static boolean isMetric(CableRun run) {
+    public static boolean isMetric(CableRun run) {
         return size(run.getConductorSize()).filter(size -> size.series() == ConductorSize.Series.SQUARE_MILLIMETRE).isPresent();
     }
 
@@ -125,18 +125,18 @@ final class CableRuns {
     }
 
     /** The sizes that are sold beside this one: American gauges for a gauge, else those of IEC 60228. */
-    static List<ConductorSize> series(ConductorSize size) {
+    public static List<ConductorSize> series(ConductorSize size) {
         return size.series() == ConductorSize.Series.AWG ? ConductorSeries.AWG : ConductorSeries.IEC;
     }
 
     /** The thinnest conductor of the same series that is larger than the one fitted and will do. */
-    static Optional<ConductorSize> nextThatWillDo(CableRun run, Predicate<ConductorSize> willDo) {
+    public static Optional<ConductorSize> nextThatWillDo(CableRun run, Predicate<ConductorSize> willDo) {
         ConductorSize now = size(run);
         return series(now).stream().filter(size -> size.area().isMoreThan(now.area())).filter(willDo).findFirst();
     }
 
     /** A remedy that takes a larger conductor. */
-    static Remedy replace(CableRun run, ConductorSize larger) {
+    public static Remedy replace(CableRun run, ConductorSize larger) {
         return Remedy.of("Replace the conductor by one of " + larger).setting(run, CABLE_RUN__CONDUCTOR_SIZE, larger.toString());
     }
 }
