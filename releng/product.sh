@@ -4,23 +4,34 @@
 readonly REPOSITORY=$(dirname "$releng")
 readonly PRODUCT=$releng/garboard.console.product/target/products/garboard.console.product/linux/gtk/x86_64
 readonly PRODUCT_STAMP=$releng/garboard.console.product/target/product.built
+readonly WINDOW=$releng/garboard.workbench.product/target/products/garboard.workbench.product/linux/gtk/$(uname -m)/garboard
+readonly WINDOW_STAMP=$releng/garboard.workbench.product/target/product.built
 # What is run once after a build, so that the JVM can cache the classes it needs.
 readonly TRAINING=(check "$REPOSITORY/bundles/garboard.examples/records/motor-cruiser.garboard")
 readonly BUILD_LOG=$releng/.cache/build.log
 
 # True when there is no product, or something that goes into it is newer.
 product_is_stale() {
-    [ -e "$PRODUCT_STAMP" ] && [ -d "$PRODUCT/plugins" ] || return 0
+    is_stale "$PRODUCT" "$PRODUCT_STAMP"
+}
+
+window_is_stale() {
+    is_stale "$WINDOW" "$WINDOW_STAMP"
+}
+
+# is_stale PRODUCT STAMP
+is_stale() {
+    [ -e "$2" ] && [ -d "$1/plugins" ] || return 0
     [ -n "$(find "$REPOSITORY"/pom.xml "$REPOSITORY"/.mvn/* "$REPOSITORY"/features/*/* "$releng"/garboard.target/* \
-        "$releng"/garboard.console.product/*.product "$releng"/garboard.console.product/pom.xml "$REPOSITORY"/bundles/*/* \
-        -name target -prune -o -name bin -prune -o -newer "$PRODUCT_STAMP" -print -quit)" ]
+        "$releng"/garboard.*.product/*.product "$releng"/garboard.*.product/pom.xml "$REPOSITORY"/bundles/*/* \
+        -name target -prune -o -name bin -prune -o -newer "$2" -print -quit)" ]
 }
 
 # Call before Maven starts, and product_is_fresh when it has succeeded: what is edited in between counts as newer.
 # Tycho compiles only the sources that changed, not those that use them; so all of them are compiled, which takes seconds.
 product_build_starts() {
     rm -rf "$REPOSITORY"/bundles/*/target/classes "$REPOSITORY"/tests/*/target/classes
-    mkdir -p "$(dirname "$PRODUCT_STAMP")" "$releng/.cache"
+    mkdir -p "$(dirname "$PRODUCT_STAMP")" "$(dirname "$WINDOW_STAMP")" "$releng/.cache"
     touch "$releng/.cache/build.started"
 }
 
@@ -33,21 +44,48 @@ product_is_fresh() {
     touch -r "$releng/.cache/build.started" "$PRODUCT_STAMP"
 }
 
+window_was_built() {
+    [ -n "$(find "$WINDOW/artifacts.xml" -newer "$releng/.cache/build.started" 2> /dev/null)" ]
+}
+
+window_is_fresh() {
+    touch -r "$releng/.cache/build.started" "$WINDOW_STAMP"
+}
+
 build_product() {
+    build_in_turn product_is_stale garboard.console.product
+}
+
+build_window() {
+    build_in_turn window_is_stale garboard.workbench.product
+}
+
+# build_in_turn IS_STALE MODULE
+build_in_turn() {
     find_maven
     mkdir -p "$releng/.cache"
     (
         # Two callers at once: the second waits, and then finds the work done.
         if command -v flock > /dev/null; then flock 9; fi
-        product_is_stale || exit 0
+        "$1" || exit 0
         say "Building Garboard (about a minute the first time) ..."
         product_build_starts
-        "$MAVEN" -B -ntp -f "$REPOSITORY/pom.xml" -pl releng/garboard.console.product -am -DskipTests verify \
+        "$MAVEN" -B -ntp -f "$REPOSITORY/pom.xml" -pl "releng/$2" -am -DskipTests verify \
             < /dev/null > "$BUILD_LOG" 2>&1 || { grep '^\[ERROR\]' "$BUILD_LOG" | head -20 >&2; fail "Garboard could not be built; all of it is in $BUILD_LOG"; }
+        finish_what_was_built
+    ) 9> "$releng/.cache/lock"
+}
+
+# What Maven leaves to be done with the products that it made.
+finish_what_was_built() {
+    if product_was_built; then
         prepare_start
         prepare_class_cache
         product_is_fresh
-    ) 9> "$releng/.cache/lock"
+    fi
+    if window_was_built; then
+        window_is_fresh
+    fi
 }
 
 # Makes the class path that starts quickly: the framework without its signatures, and Start. The JVM would check the
@@ -102,4 +140,9 @@ run_product() {
         set_jvm_command
     fi
     exec "${JVM[@]}" "$@"
+}
+
+# Opens the window; what is given here goes to the program.
+run_window() {
+    exec "$WINDOW/garboard" "$@"
 }

@@ -36,6 +36,7 @@ final class Arrows {
             entry("garboard.checks", Set.of("garboard.model", "garboard.quantity"), "org.eclipse.equinox.common", "org.eclipse.equinox.registry"),
             entry("garboard.practice", Set.of("garboard.checks", "garboard.physics", "garboard.model", "garboard.quantity"),
                     "org.apache.commons.commons-csv", "org.apache.commons.csv"),
+            entry("garboard.practice.sample", Set.of("garboard.checks", "garboard.model", "garboard.quantity")),
             entry("garboard.trial", Set.of("garboard.checks", "garboard.physics", "garboard.model", "garboard.quantity"),
                     "org.apache.commons.commons-csv", "org.apache.commons.csv", "com.google.gson"),
             entry("garboard.report",
