@@ -33,7 +33,10 @@ public final class OpenRecord implements AutoCloseable {
     private OpenRecord(RecordFile content, Optional<Path> file, Catalogue catalogue, Clock clock) {
         this.content = content;
         this.file = file;
-        this.ids = Items.of(content.record()).watch();
+        Items items = Items.of(content.record());
+        // A place with an item in it must have the same key for as long as the record is open, also after the item was out of it.
+        items.assign();
+        this.ids = items.watch();
         this.edits = new Edits(content.record());
         this.verdicts = new LiveVerdicts(content.record(), catalogue, clock);
         edits.onChange(verdicts::follow);
