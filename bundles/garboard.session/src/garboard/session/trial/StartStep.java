@@ -18,7 +18,7 @@ public enum StartStep {
     /** What must hold first was looked through. */
     CONDITIONS(Part.BEFORE, "start-conditions", Hazard.NONE, "", Installed::any),
     PEOPLE(Part.BEFORE, "start-people", Hazard.CARBON_MONOXIDE, "", Installed::any),
-    FLUIDS(Part.BEFORE, "start-fluids", Hazard.RUNNING_PARTS, "", Installed::any),
+    FLUIDS(Part.BEFORE, "start-fluids", Hazard.RUNNING_PARTS, "trial.coolantLevelCold", Installed::any),
     LEAKS_COLD(Part.BEFORE, "start-leaks-cold", Hazard.SINKING, "trial.leaksCold", Installed::any),
     BATTERY(Part.BEFORE, "start-battery", Hazard.BATTERY, "startingBattery.restedVoltage", Installed::any),
     OUTPUT_OPEN(Part.BEFORE, "start-output-open", Hazard.MAINS, "", Installed::any),
@@ -28,7 +28,7 @@ public enum StartStep {
     SIPHON_BREAK(Part.WATER_AND_FUEL, "start-siphon-break", Hazard.NONE, "rawWater.siphonBreak.valveTested", Installed::siphonBreak),
     FUEL_FILLED(Part.WATER_AND_FUEL, "start-fuel-filled", Hazard.NONE, "", Installed::any),
     BLEED(Part.WATER_AND_FUEL, "start-bleed", Hazard.FUEL_SPRAY, "", Installed::bleeding),
-    PRIME_BY_KEY(Part.WATER_AND_FUEL, "start-prime-key", Hazard.FUEL_SPRAY, "trial.priming.keyCycles", Installed::keyPriming),
+    PRIME_BY_KEY(Part.WATER_AND_FUEL, "start-prime-key", Hazard.FIRE, "trial.priming.keyCycles", Installed::keyPriming),
     PRIME_CARBURETTOR(Part.WATER_AND_FUEL, "start-prime-carburettor", Hazard.PETROL_VAPOUR, "", Installed::carburettor),
     FUEL_LEAKS(Part.WATER_AND_FUEL, "start-fuel-leaks", Hazard.FIRE, "trial.priming.leaks", Installed::any),
 

@@ -7,8 +7,8 @@ import java.util.Optional;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Table;
@@ -29,6 +29,7 @@ final class ItemTable {
     private static final int MARK = 3;
     private static final int NARROWEST = 7;
     private static final int WIDEST = 34;
+    private static final int SQUEEZED = 13;
     private static final int FEWEST_LINES = 1;
     private static final int MOST_LINES = 12;
 
@@ -36,6 +37,8 @@ final class ItemTable {
     private final FieldContext context;
     private final List<Column> columns;
     private List<EObject> items = List.of();
+    private int[] natural = {};
+    private int fittedWidth;
 
     ItemTable(Composite parent, FieldContext context, List<Column> columns) {
         this.context = context;
@@ -47,12 +50,21 @@ final class ItemTable {
         for (Column column : columns) {
             var head = new TableColumn(table, SWT.LEFT);
             head.setText(heading(column));
-            head.setToolTipText(context.desk().labels().labelOfPath(column.path()));
+            head.setToolTipText(column.reckoned().map(Column.Reckoned::heading).orElseGet(() -> context.desk().labels().labelOfPath(column.path())));
         }
         table.addListener(SWT.PaintItem, this::paintMark);
+        table.addListener(SWT.Resize, event -> {
+            if (table.getClientArea().width != fittedWidth) {
+                fittedWidth = table.getClientArea().width;
+                fitColumns();
+            }
+        });
     }
 
     private String heading(Column column) {
+        if (column.reckoned().isPresent()) {
+            return column.reckoned().get().heading();
+        }
         return column.attribute().getEContainingClass() == Literals.POINT ? context.texts().get("figure." + column.attribute().getName())
             : context.desk().labels().label(column.attribute());
     }
@@ -65,9 +77,14 @@ final class ItemTable {
         return items;
     }
 
-    /** {@return the field in a cell; nothing in the column of the marks} */
+    /** {@return whether a column depends on more than the fields of its item} */
+    boolean reckons() {
+        return columns.stream().anyMatch(column -> column.reckoned().isPresent());
+    }
+
+    /** {@return the field in a cell; nothing in the column of the marks and in one that is reckoned} */
     Optional<Field> field(int line, int column) {
-        return line < 0 || line >= items.size() || column < FIRST ? Optional.empty()
+        return line < 0 || line >= items.size() || column < FIRST || columns.get(column - FIRST).reckoned().isPresent() ? Optional.empty()
             : Optional.of(new Field(items.get(line), columns.get(column - FIRST).path()));
     }
 
@@ -93,13 +110,15 @@ final class ItemTable {
         TableItem item = table.getItem(line);
         Palette palette = context.desk().palette();
         for (int column = FIRST; column <= columns.size(); column++) {
-            Field field = field(line, column).orElseThrow();
-            String text = context.reader().shown(context.edits(), field).replace('\n', ' ');
+            Optional<Field> field = field(line, column);
+            int reckoned = column - FIRST;
+            String text = field.map(filled -> context.reader().shown(context.edits(), filled).replace('\n', ' '))
+                .orElseGet(() -> columns.get(reckoned).reckoned().orElseThrow().text().apply(items.get(line)));
             if (!item.getText(column).equals(text)) {
                 item.setText(column, text);
             }
-            boolean unread = context.edits().unread(field).isPresent();
-            item.setForeground(column, unread ? palette.of(Standing.FALLS_SHORT) : null);
+            boolean unread = field.flatMap(context.edits()::unread).isPresent();
+            item.setForeground(column, unread ? palette.of(Standing.FALLS_SHORT) : field.isEmpty() ? palette.faint() : null);
         }
     }
 
@@ -117,24 +136,52 @@ final class ItemTable {
         }
         context.record().verdicts().byField().worstOf(items.get(line)).ifPresent(standing -> {
             int size = Math.min(event.height, table.getColumn(0).getWidth()) / 2 / 2 * 2;
-            event.gc.setAntialias(SWT.ON);
-            StandingMark.draw(event.gc, context.desk().palette(), standing, event.x + (table.getColumn(0).getWidth() - size) / 2 - size / 4,
+            Color colour = (event.detail & SWT.SELECTED) == 0 ? context.desk().palette().of(standing)
+                : table.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT);
+            StandingMark.draw(event.gc, colour, standing, event.x + (table.getColumn(0).getWidth() - size) / 2 - size / 4,
                 event.y + (event.height - size) / 2, size);
         });
     }
 
+    /** As wide as what stands in them; narrower where that lets all be seen at once. */
     private void fitColumns() {
         var gc = new GC(table);
         int em = Math.max(1, (int) Math.ceil(gc.getFontMetrics().getAverageCharacterWidth()));
-        table.getColumn(0).setWidth(MARK * em);
+        natural = new int[columns.size()];
         for (int column = FIRST; column <= columns.size(); column++) {
             int widest = gc.textExtent(table.getColumn(column).getText()).x;
             for (TableItem item : table.getItems()) {
                 widest = Math.max(widest, gc.textExtent(item.getText(column)).x);
             }
-            table.getColumn(column).setWidth(Math.max(NARROWEST * em, Math.min(WIDEST * em, widest + 3 * em)));
+            natural[column - FIRST] = Math.max(NARROWEST * em, Math.min(WIDEST * em, widest + 3 * em));
         }
         gc.dispose();
+        table.getColumn(0).setWidth(MARK * em);
+        share(table.getClientArea().width - MARK * em - em, em);
+    }
+
+    private void share(int room, int em) {
+        int limit = WIDEST * em;
+        while (limit > SQUEEZED * em && width(limit) > room) {
+            limit -= em;
+        }
+        boolean fits = room <= 0 || width(limit) <= room;
+        int spare = fits && room > 0 ? (room - width(limit)) / columns.size() : 0;
+        for (int column = FIRST; column <= columns.size(); column++) {
+            int wanted = natural[column - FIRST];
+            int width = (fits ? Math.min(limit, wanted) : wanted) + Math.min(spare, 4 * em);
+            if (table.getColumn(column).getWidth() != width) {
+                table.getColumn(column).setWidth(width);
+            }
+        }
+    }
+
+    private int width(int limit) {
+        int sum = 0;
+        for (int wanted : natural) {
+            sum += Math.min(limit, wanted);
+        }
+        return sum;
     }
 
     private static int lines(int items) {
@@ -143,7 +190,6 @@ final class ItemTable {
 
     /** {@return the height that shows the items, up to a number of them} */
     int height() {
-        Point trim = table.computeSize(SWT.DEFAULT, 0);
-        return trim.y + lines(items.size()) * table.getItemHeight() + table.getItemHeight() / 4;
+        return table.getHeaderHeight() + lines(items.size()) * table.getItemHeight() + table.getItemHeight() / 2 + 2 * table.getBorderWidth();
     }
 }

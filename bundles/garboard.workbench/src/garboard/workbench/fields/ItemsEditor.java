@@ -4,6 +4,7 @@ package garboard.workbench.fields;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -51,14 +52,31 @@ public final class ItemsEditor {
     private Supplier<EObject> maker;
     private boolean behind;
 
-    /** A column: the path from the item to the field, mostly one attribute. */
-    public record Column(List<EStructuralFeature> path) {
+    /**
+     * A column: the path from the item to the field, mostly one attribute; or something that is reckoned from the item and cannot be filled in.
+     *
+     * @param path empty where the column is reckoned
+     */
+    public record Column(List<EStructuralFeature> path, Optional<Reckoned> reckoned) {
+
+        /** What is reckoned from an item, and what it is called. */
+        public record Reckoned(String heading, Function<? super EObject, String> text) {
+        }
+
         public Column {
             path = List.copyOf(path);
         }
 
+        public Column(List<EStructuralFeature> path) {
+            this(path, Optional.empty());
+        }
+
         public static Column of(EStructuralFeature... path) {
             return new Column(List.of(path));
+        }
+
+        public static Column reckoned(String heading, Function<? super EObject, String> text) {
+            return new Column(List.of(), Optional.of(new Reckoned(heading, text)));
         }
 
         EAttribute attribute() {
@@ -245,7 +263,7 @@ public final class ItemsEditor {
         } else {
             for (int line = 0; line < table.items().size(); line++) {
                 EObject item = table.items().get(line);
-                if (change.touched().stream().anyMatch(one -> EcoreUtil.isAncestor(item, one.owner()))) {
+                if (table.reckons() || change.touched().stream().anyMatch(one -> EcoreUtil.isAncestor(item, one.owner()))) {
                     table.showLine(line);
                 }
             }
