@@ -3,8 +3,10 @@ package garboard.session;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EObject;
@@ -102,8 +104,8 @@ public final class Edits {
     /** Takes items or parts out of the record, with what was typed into them and what refers to them. */
     public void remove(Collection<? extends EObject> parts, String label) {
         var commands = new ArrayList<Command>(forgettingReferences(parts));
-        for (EObject part : parts) {
-            commands.addAll(unread.forgettingBelow(part));
+        commands.addAll(unread.forgettingBelow(parts));
+        for (EObject part : new LinkedHashSet<>(parts)) {
             EReference reference = part.eContainmentFeature();
             commands.add(reference.isMany() ? RemoveCommand.create(domain, part.eContainer(), reference, part)
                 : SetCommand.create(domain, part.eContainer(), reference, SetCommand.UNSET_VALUE));
@@ -129,11 +131,9 @@ public final class Edits {
 
     /** Sets many fields of existing parts in one step. */
     public void setAll(List<Setting> settings, String label) {
-        var commands = new ArrayList<Command>();
-        for (Setting setting : settings) {
-            commands.add(SetCommand.create(domain, setting.owner(), setting.feature(), setting.value()));
-            commands.addAll(unread.forgetting(RecordPath.key(setting.owner(), setting.feature())));
-        }
+        var commands = new ArrayList<Command>(unread.forgetting(settings.stream()
+            .map(setting -> RecordPath.key(setting.owner(), setting.feature())).collect(Collectors.toSet())));
+        settings.forEach(setting -> commands.add(SetCommand.create(domain, setting.owner(), setting.feature(), setting.value())));
         execute(label, commands);
     }
 

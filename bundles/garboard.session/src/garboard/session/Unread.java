@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.session;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.common.command.Command;
 import org.eclipse.emf.ecore.EObject;
@@ -37,11 +39,16 @@ final class Unread {
         return forgetting(record.getUnreadEntries().stream().filter(entry -> key.equals(entry.getPlace())).toList());
     }
 
-    /** The commands that forget what stands for a part and all below it. */
-    List<Command> forgettingBelow(EObject part) {
-        String key = RecordPath.key(part);
+    /** The commands that forget what stands for several fields. */
+    List<Command> forgetting(Set<String> keys) {
+        return forgetting(record.getUnreadEntries().stream().filter(entry -> entry.getPlace() != null && keys.contains(entry.getPlace())).toList());
+    }
+
+    /** The commands that forget what stands for fields of some parts and of all below them. */
+    List<Command> forgettingBelow(Collection<? extends EObject> parts) {
+        List<String> keys = parts.stream().map(part -> RecordPath.key(part) + ".").toList();
         return forgetting(record.getUnreadEntries().stream()
-            .filter(entry -> entry.getPlace() != null && entry.getPlace().startsWith(key + ".")).toList());
+            .filter(entry -> entry.getPlace() != null && keys.stream().anyMatch(entry.getPlace()::startsWith)).toList());
     }
 
     private List<Command> forgetting(List<UnreadEntry> entries) {

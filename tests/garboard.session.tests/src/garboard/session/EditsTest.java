@@ -158,6 +158,22 @@ class EditsTest {
     }
 
     @Test
+    void setsAFieldTwiceInOneStepAndTakesOutAPartTogetherWithWhatIsInIt() {
+        edits.set(beam, Length.valueOf("3 m"), "Beam");
+        edits.typing(beam, "Beam").leaveUnread("?");
+        edits.setAll(List.of(new Edits.Setting(record.getVessel(), Literals.VESSEL__BEAM, Length.valueOf("4 m")),
+            new Edits.Setting(record.getVessel(), Literals.VESSEL__BEAM, Length.valueOf("5 m"))), "Both");
+        assertThat(beam.value()).contains(Length.valueOf("5 m"));
+
+        List<WaterHoseRun> hoses = threeHoses();
+        edits.typing(Field.of(hoses.getFirst(), Literals.WATER_HOSE_RUN__BORE), "Bore").leaveUnread("?");
+        edits.remove(List.of(record.getRawWater(), hoses.getFirst(), hoses.getFirst()), "Remove");
+        assertThat(record.getRawWater()).isNull();
+        edits.undo();
+        assertThat(record.getRawWater().getHoses()).containsExactlyElementsOf(hoses);
+    }
+
+    @Test
     void tellsEachEditUndoAndRedoOnceWithWhatItTouched() {
         edits.set(beam, Length.valueOf("3 m"), "Beam");
         edits.set(beam, Length.valueOf("4 m"), "Beam");

@@ -72,7 +72,7 @@ class LiveVerdictsProperties {
         var parts = new ArrayList<EObject>(List.of(open.record()));
         open.record().eAllContents().forEachRemaining(parts::add);
         EObject part = parts.get(random.nextInt(parts.size()));
-        switch (random.nextInt(10)) {
+        switch (random.nextInt(12)) {
             case 0 -> open.edits().undo();
             case 1 -> open.edits().redo();
             case 2 -> addTo(open, part, random);
@@ -84,9 +84,16 @@ class LiveVerdictsProperties {
             case 4 -> acceptOne(open, random);
             case 5 -> attribute(part, random).ifPresent(attribute -> open.edits().clear(Field.of(part, attribute), "Empty"));
             case 6 -> attribute(part, random).ifPresent(attribute -> open.edits().typing(Field.of(part, attribute), "Type").leaveUnread("some"));
+            case 7, 8 -> open.edits().setAll(List.of(setting(parts, random), setting(parts, random), setting(parts, random)), "Several");
             default -> attribute(part, random).ifPresent(attribute -> open.edits().set(Field.of(part, attribute),
                 new RandomValues(random).value(attribute.getEAttributeType()), "Enter"));
         }
+    }
+
+    private static Edits.Setting setting(List<EObject> parts, Random random) {
+        EObject part = parts.get(random.nextInt(parts.size()));
+        EAttribute attribute = attribute(part, random).orElseThrow();
+        return new Edits.Setting(part, attribute, new RandomValues(random).value(attribute.getEAttributeType()));
     }
 
     private static void addTo(OpenRecord open, EObject part, Random random) {
