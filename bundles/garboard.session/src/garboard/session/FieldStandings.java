@@ -54,9 +54,20 @@ public final class FieldStandings {
             .filter(verdict -> verdict.standing() != Standing.CANNOT_TELL || empty && isMissing(key, verdict)).sorted(WORST_FIRST).toList();
     }
 
-    /** {@return the worst standing that a field has part in; nothing where no check asks for it} */
+    /**
+     * {@return those of the verdicts concerning a field that are for this field to mend, worst first} A check on the raw-water intake reads
+     * the vessel's speed, but a shortfall there is no reproach to the speed: only the verdicts on what is entered at the field's own stop
+     * count, and those that lack the field.
+     */
+    public List<Verdict> at(Field field) {
+        Stop here = Stop.of(field.key());
+        return concerning(field).stream().filter(verdict -> verdict.standing() == Standing.CANNOT_TELL || verdict.subjectKey().isEmpty()
+            || Stop.of(verdict.subjectKey()) == here).toList();
+    }
+
+    /** {@return the worst standing of the verdicts at a field; nothing where there is none} */
     public Optional<Standing> worst(Field field) {
-        return concerning(field).stream().findFirst().map(Verdict::standing).filter(standing -> standing != Standing.DOES_NOT_APPLY);
+        return at(field).stream().findFirst().map(Verdict::standing).filter(standing -> standing != Standing.DOES_NOT_APPLY);
     }
 
     /**

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 
 import garboard.checks.Catalogue;
 import garboard.checks.Standing;
+import garboard.examples.Examples;
 import garboard.model.Answer;
 import garboard.model.CableRun;
 import garboard.model.GarboardFactory;
@@ -81,6 +82,24 @@ class FieldStandingsTest {
         assertThat(standings().worst(secured)).contains(Standing.FALLS_SHORT);
         open.edits().set(secured, Answer.YES, "");
         assertThat(standings().worst(secured).filter(Standing.FALLS_SHORT::equals)).isEmpty();
+    }
+
+    @Test
+    void doesNotReproachAFieldWithAShortfallElsewhere() throws Exception {
+        try (var in = Examples.all().getFirst().open()) {
+            open = OpenRecord.of(RecordFile.read(in, "example"), Optional.empty(), Catalogue.of(new HandbookPractice()), CLOCK);
+        }
+        // The scoop of this example faces forward, which is wrong at speed.
+        assertThat(standings().concerning(field("vessel.speed"))).anyMatch(verdict -> verdict.standing() == Standing.FALLS_SHORT);
+        assertThat(standings().worst(field("vessel.speed")).filter(Standing.FALLS_SHORT::equals)).isEmpty();
+        assertThat(standings().worst(field("rawWater.pickUp.kind"))).contains(Standing.FALLS_SHORT);
+    }
+
+    @Test
+    void tellsTheWorstStandingOfAPartAndAllBelowIt() {
+        open.edits().set(field("startingBattery.secured"), Answer.NO, "");
+        assertThat(standings().worstOf(open.record().getStartingBattery())).contains(Standing.FALLS_SHORT);
+        assertThat(standings().worstOf(open.record())).contains(Standing.FALLS_SHORT);
     }
 
     @Test

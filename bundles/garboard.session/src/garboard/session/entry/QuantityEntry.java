@@ -78,11 +78,11 @@ final class QuantityEntry {
 
     private Reading refused(String text, Refusal why) {
         if (NUMBER_BEGUN.matcher(text).matches()) {
-            return new Reading.Begun(List.of(), why);
+            return new Reading.Begun(List.of(), because(Reason.ONLY_BEGUN));
         }
         Matcher accuracy = ACCURACY_BEGUN.matcher(text);
         if (accuracy.matches() && read(accuracy.group(1)) instanceof Reading.Entered) {
-            return new Reading.Begun(List.of(), why);
+            return new Reading.Begun(List.of(), because(Reason.ONLY_BEGUN));
         }
         return switch (why.reason()) {
             case UNIT_UNKNOWN, UNIT_MEANT -> unitBegun(text, why);

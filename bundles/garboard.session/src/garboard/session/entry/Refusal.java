@@ -16,6 +16,8 @@ public record Refusal(Reason reason, List<String> facts) {
     public enum Reason {
         /** Does not begin with a number. */
         NO_NUMBER,
+        /** Only the beginning of a number or of an accuracy. */
+        ONLY_BEGUN,
         /** A comma with two readings: the number as typed, one reading, the other. */
         TWO_READINGS,
         /** A second number: that number. */

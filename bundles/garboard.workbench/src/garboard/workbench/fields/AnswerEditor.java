@@ -105,6 +105,12 @@ final class AnswerEditor implements Editor {
                 buttons.get(index).setSelection(on);
             }
         }
+        // Tab goes to the answer that is given.
+        area.setTabList(new Control[] {given()});
+    }
+
+    private Button given() {
+        return buttons.stream().filter(Button::getSelection).findFirst().orElse(buttons.getFirst());
     }
 
     @Override
@@ -114,7 +120,7 @@ final class AnswerEditor implements Editor {
 
     @Override
     public boolean setFocus(Field wanted) {
-        return buttons.stream().filter(Button::getSelection).findFirst().orElse(buttons.getFirst()).setFocus();
+        return given().setFocus();
     }
 
     @Override

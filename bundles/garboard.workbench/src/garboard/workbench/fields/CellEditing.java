@@ -70,7 +70,14 @@ final class CellEditing {
             cursor.setSelection(line(), ItemTable.FIRST);
         }
         table.setSelection(line());
+        if (cursor.getColumn() >= ItemTable.FIRST) {
+            table.showColumn(table.getColumn(cursor.getColumn()));
+        }
         cursor.setData(FieldContext.FIELD, items.field(line(), cursor.getColumn()).orElse(null));
+        if (cursor.isFocusControl()) {
+            // The help follows the focus, and that stays on the same control while it goes from cell to cell.
+            cursor.notifyListeners(SWT.FocusIn, new Event());
+        }
     }
 
     /** Goes to a cell. */
@@ -120,6 +127,7 @@ final class CellEditing {
             place.minimumHeight = control.computeSize(SWT.DEFAULT, SWT.DEFAULT).y;
             place.minimumWidth = table.getColumn(cursor.getColumn()).getWidth();
             place.setEditor(control, cursor.getRow(), cursor.getColumn());
+            cursor.setVisible(false);
             control.moveAbove(null);
             control.setFocus();
             begin(control, seed);
@@ -186,7 +194,12 @@ final class CellEditing {
         editor = Optional.empty();
         open.ifPresent(closing -> {
             place.setEditor(null);
+            boolean focus = closing.control().isFocusControl();
             closing.control().dispose();
+            cursor.setVisible(line() >= 0);
+            if (focus) {
+                cursor.setFocus();
+            }
         });
         said.run();
     }

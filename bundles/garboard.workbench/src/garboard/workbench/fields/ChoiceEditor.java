@@ -36,7 +36,6 @@ final class ChoiceEditor implements Editor {
         combo.setItems(names.toArray(String[]::new));
         combo.setVisibleItemCount(choices.size());
         combo.addListener(SWT.Selection, event -> choose(changed));
-        // Turning the wheel over a closed list would change the record while somebody only scrolls the page.
         combo.addListener(SWT.MouseWheel, event -> event.doit = false);
         show();
     }

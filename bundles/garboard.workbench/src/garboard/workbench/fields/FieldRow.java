@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.accessibility.ACC;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -22,19 +23,23 @@ import garboard.workbench.look.Palette;
 final class FieldRow implements Line {
 
     private static final int LINES = 4;
+    /** Height of a line with a low editor, in widths of a letter. */
+    private static final int LOWEST = 3;
 
     private final Composite area;
     private final FieldContext context;
     private final Editor editor;
     private final Label name;
-    private final Label beside;
     private final StandingMark mark;
+    private Optional<Label> beside = Optional.empty();
     private Optional<Label> message = Optional.empty();
     private Optional<Editor.Message> said = Optional.empty();
     private boolean quiet;
     private int nameWidth = -1;
+    private int lineHeight;
     private Point nameSize = new Point(0, 0);
     private Point editorSize;
+    private Rectangle besidePlace = new Rectangle(0, 0, 0, 0);
 
     /** Makes an editor that tells when there may be something else to say. */
     interface Maker {
@@ -44,11 +49,10 @@ final class FieldRow implements Line {
     FieldRow(Composite area, FieldContext context, String called, Maker maker) {
         this.area = area;
         this.context = context;
-        mark = new StandingMark(area, context);
+        mark = new StandingMark(context);
         name = new Label(area, SWT.WRAP);
         name.setText(called);
         editor = maker.make(area, this::tell);
-        beside = new Label(area, SWT.NONE);
         name.getAccessible().addRelation(ACC.RELATION_LABEL_FOR, editor.control().getAccessible());
         editor.control().getAccessible().addRelation(ACC.RELATION_LABELLED_BY, name.getAccessible());
         introduce(called);
@@ -95,18 +99,30 @@ final class FieldRow implements Line {
 
     /** Shows what is to be said of the entry as it stands. */
     private void tell() {
-        if (editor == null || beside == null) {
+        if (editor == null) {
             return; // while the row is made
         }
-        String besideNow = editor.beside().orElse("");
-        if (!beside.getText().equals(besideNow)) {
-            beside.setText(besideNow);
-        }
+        tellBeside(editor.beside().orElse(""));
         Optional<Editor.Message> now = editor.message();
         if (!now.equals(said)) {
             said = now;
             say(now);
             message.ifPresent(Control::requestLayout);
+        }
+    }
+
+    /** Most entries have nothing beside them, so the label is made when it is wanted. */
+    private void tellBeside(String now) {
+        if (beside.isEmpty() && !now.isEmpty()) {
+            var label = new Label(area, SWT.NONE);
+            label.moveBelow(editor.control());
+            label.setForeground(context.desk().palette().faint());
+            label.setData("garboard.id", "beside:" + editor.fields().getFirst().key());
+            beside = Optional.of(label);
+            label.setText(now);
+            label.setBounds(besidePlace);
+        } else if (beside.isPresent() && !beside.get().getText().equals(now)) {
+            beside.get().setText(now);
         }
     }
 
@@ -117,7 +133,7 @@ final class FieldRow implements Line {
         }
         if (message.isEmpty()) {
             var label = new Label(area, SWT.WRAP);
-            label.moveBelow(beside);
+            label.moveBelow(beside.map(Control.class::cast).orElse(editor.control()));
             label.setData("garboard.id", "message:" + editor.fields().getFirst().key());
             message = Optional.of(label);
         }
@@ -133,12 +149,14 @@ final class FieldRow implements Line {
 
     /** Shows how the field stands. */
     void judge(FieldStandings standings) {
-        List<Verdict> verdicts = editor.fields().stream().flatMap(field -> standings.concerning(field).stream())
+        List<Verdict> verdicts = editor.fields().stream().flatMap(field -> standings.at(field).stream())
             .sorted(java.util.Comparator.comparing(Verdict::standing)).distinct().toList();
-        mark.show(verdicts);
-        boolean besideNow = editor.fields().stream().allMatch(standings::isBeside);
-        if (besideNow != quiet) {
-            quiet = besideNow;
+        if (mark.show(verdicts)) {
+            area.redraw(mark.bounds().x, mark.bounds().y, mark.bounds().width, mark.bounds().height, false);
+        }
+        boolean quietNow = editor.fields().stream().allMatch(field -> field.value().isEmpty() && standings.isBeside(field));
+        if (quietNow != quiet) {
+            quiet = quietNow;
             colour();
         }
     }
@@ -150,9 +168,12 @@ final class FieldRow implements Line {
     void colour() {
         Palette palette = context.desk().palette();
         name.setForeground(quiet ? palette.faint() : palette.ink());
-        beside.setForeground(palette.faint());
+        beside.ifPresent(label -> label.setForeground(palette.faint()));
         said.ifPresent(now -> message.ifPresent(label -> label.setForeground(messageColour(now))));
-        mark.control().redraw();
+    }
+
+    StandingMark mark() {
+        return mark;
     }
 
     boolean reveal(String key) {
@@ -169,6 +190,7 @@ final class FieldRow implements Line {
         if (nameWidth != columns.name()) {
             nameWidth = columns.name();
             nameSize = name.computeSize(SWT.DEFAULT, SWT.DEFAULT);
+            lineHeight = nameSize.y;
             if (nameSize.x > nameWidth) {
                 nameSize = name.computeSize(nameWidth, SWT.DEFAULT);
             }
@@ -180,11 +202,11 @@ final class FieldRow implements Line {
         }
         int editorY = columns.stacked() ? y + nameSize.y : y;
         boolean tall = editorSize.y > 2 * nameSize.y;
-        int line = columns.stacked() ? editorSize.y : Math.max(nameSize.y, editorSize.y);
+        int line = Math.max(editorSize.y, columns.stacked() ? LOWEST * columns.em() : Math.max(nameSize.y, LOWEST * columns.em()));
         if (place) {
             int nameY = columns.stacked() || tall ? y + (tall && !columns.stacked() ? columns.em() / 2 : 0) : y + (line - nameSize.y) / 2;
             name.setBounds(columns.mark(), nameY, columns.name(), nameSize.y);
-            mark.control().setBounds(columns.em() / 2, nameY + (Math.min(nameSize.y, 2 * columns.em() + 4) - 2 * columns.em()) / 2, 2 * columns.em(), 2 * columns.em());
+            mark.setBounds(columns.em() / 2, nameY + (Math.min(nameSize.y, 2 * columns.em() + 4) - 2 * columns.em()) / 2, 2 * columns.em(), 2 * columns.em());
             editor.control().setBounds(columns.editorX(), editorY + (line - editorSize.y) / 2, editorWidth, editorSize.y);
             placeBeside(columns, editorY, line, editorWidth);
         }
@@ -201,9 +223,9 @@ final class FieldRow implements Line {
 
     private void placeBeside(Columns columns, int y, int line, int editorWidth) {
         int x = columns.editorX() + editorWidth + columns.gap() / 2;
-        int width = columns.width() - x;
-        int height = beside.computeSize(SWT.DEFAULT, SWT.DEFAULT, false).y;
-        beside.setBounds(x, y + (line - height) / 2, Math.max(0, width), height);
+        int height = lineHeight;
+        besidePlace = new Rectangle(x, y + (line - height) / 2, Math.max(0, columns.width() - x), height);
+        beside.ifPresent(label -> label.setBounds(besidePlace));
     }
 
     private int messageHeight(Columns columns, int y, boolean place) {

@@ -57,7 +57,11 @@ public final class FieldRows {
         subscriptions.add(record.verdicts().onChange(evaluation -> judge()));
         subscriptions.add(desk.settings().onChange(settings -> rows.forEach(FieldRow::show)));
         subscriptions.add(desk.onPalette(palette -> colour()));
-        area.addListener(SWT.Paint, event -> catchUp());
+        area.addListener(SWT.Paint, event -> {
+            rows.forEach(row -> row.mark().paint(event.gc));
+            catchUp();
+        });
+        area.addListener(SWT.MouseMove, event -> tip(event.x, event.y));
         area.addDisposeListener(event -> close());
     }
 
@@ -159,9 +163,8 @@ public final class FieldRows {
             behind = true;
             return;
         }
-        boolean unread = change.features().stream().anyMatch(feature -> feature == Literals.COMMISSIONING_RECORD__UNREAD_ENTRIES);
         for (FieldRow row : rows) {
-            if (unread || row.editor().fields().stream().anyMatch(change::concerns)) {
+            if (row.editor().fields().stream().anyMatch(change::concerns)) {
                 row.show();
             }
         }
@@ -189,7 +192,16 @@ public final class FieldRows {
         }
     }
 
+    private void tip(int x, int y) {
+        String tip = rows.stream().map(FieldRow::mark).filter(mark -> mark.bounds().contains(x, y)).findFirst().map(StandingMark::tip).orElse("");
+        String now = tip.isEmpty() ? null : tip;
+        if (!java.util.Objects.equals(area.getToolTipText(), now)) {
+            area.setToolTipText(now);
+        }
+    }
+
     private void colour() {
+        area.redraw();
         headings.forEach(label -> label.setForeground(context.desk().palette().accent()));
         rows.forEach(FieldRow::colour);
     }

@@ -13,6 +13,7 @@ import org.eclipse.swt.widgets.Layout;
 final class RowsLayout extends Layout {
 
     private static final int USUAL_WIDTH = 90;
+    private static final int NARROWEST = 12;
 
     private final List<Line> lines;
     private int em;
@@ -35,7 +36,10 @@ final class RowsLayout extends Layout {
 
     @Override
     protected void layout(Composite area, boolean flushCache) {
-        run(area, area.getClientArea().width, true);
+        int width = area.getClientArea().width;
+        if (width > NARROWEST * em(area)) {
+            run(area, width, true);
+        } // else it has no place yet, and tables cannot be that small
     }
 
     @Override

@@ -5,67 +5,68 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
-import org.eclipse.swt.widgets.Canvas;
-import org.eclipse.swt.widgets.Composite;
 
 import garboard.checks.Standing;
 import garboard.checks.Verdict;
-import garboard.workbench.look.Palette;
 
-/** The worst standing that a field has part in, as a small mark beside its name: each standing has a shape of its own. */
-final class StandingMark {
+/**
+ * The worst standing that a field has part in, as a small mark beside its name: each standing has a shape of its own. Drawn on the sheet,
+ * since there are hundreds.
+ */
+public final class StandingMark {
 
     private static final int TITLES = 6;
 
-    private final Canvas canvas;
     private final FieldContext context;
+    private Rectangle place = new Rectangle(0, 0, 0, 0);
     private Optional<Standing> standing = Optional.empty();
+    private List<Verdict> told = List.of();
 
-    StandingMark(Composite parent, FieldContext context) {
+    StandingMark(FieldContext context) {
         this.context = context;
-        canvas = new Canvas(parent, SWT.NO_FOCUS);
-        canvas.addListener(SWT.Paint, event -> paint(event.gc));
     }
 
-    Canvas control() {
-        return canvas;
+    void setBounds(int x, int y, int width, int height) {
+        place = new Rectangle(x, y, width, height);
+    }
+
+    Rectangle bounds() {
+        return place;
     }
 
     Optional<Standing> standing() {
         return standing;
     }
 
-    /** Shows the worst of some verdicts. */
-    void show(List<Verdict> verdicts) {
-        List<Verdict> told = verdicts.stream().filter(verdict -> verdict.standing() != Standing.DOES_NOT_APPLY).toList();
-        Optional<Standing> worst = told.stream().findFirst().map(Verdict::standing);
-        String tip = String.join("\n", told.stream().limit(TITLES)
-            .map(verdict -> context.texts().get("mark.verdict", context.texts().get("standing." + verdict.standing().name()), verdict.check().title())).toList());
-        String now = tip.isEmpty() ? null : tip;
-        if (!java.util.Objects.equals(canvas.getToolTipText(), now)) {
-            canvas.setToolTipText(now);
-        }
-        if (!worst.equals(standing)) {
-            standing = worst;
-            canvas.redraw();
-        }
+    /** Shows the worst of some verdicts. @return whether it looks different now */
+    boolean show(List<Verdict> verdicts) {
+        told = verdicts.stream().filter(verdict -> verdict.standing() != Standing.DOES_NOT_APPLY).toList();
+        Optional<Standing> before = standing;
+        standing = told.stream().findFirst().map(Verdict::standing);
+        return !standing.equals(before);
     }
 
-    private void paint(GC gc) {
+    /** {@return the verdicts behind the mark, worst first} */
+    String tip() {
+        return String.join("\n", told.stream().limit(TITLES).map(verdict -> context.texts().get("mark.verdict",
+            context.texts().get("standing." + verdict.standing().name()), verdict.check().title())).toList());
+    }
+
+    void paint(GC gc) {
         standing.ifPresent(shown -> {
-            Rectangle area = canvas.getClientArea();
-            int size = Math.min(area.width, area.height) * 2 / 3 / 2 * 2;
-            gc.setAntialias(SWT.ON);
-            draw(gc, context.desk().palette(), shown, area.x + (area.width - size) / 2, area.y + (area.height - size) / 2, size);
+            int size = Math.min(place.width, place.height) * 2 / 3 / 2 * 2;
+            draw(gc, context.desk().palette().of(shown), shown, place.x + (place.width - size) / 2, place.y + (place.height - size) / 2, size);
         });
     }
 
     /** A dot for what is met; the worse, the more corners. */
-    static void draw(GC gc, Palette palette, Standing shown, int x, int y, int size) {
-        gc.setForeground(palette.of(shown));
-        gc.setBackground(palette.of(shown));
+    public static void draw(GC gc, Color colour, Standing shown, int x, int y, int size) {
+        gc.setAntialias(SWT.ON);
+        gc.setForeground(colour);
+        gc.setBackground(colour);
         gc.setLineWidth(Math.max(1, size / 6));
         int half = size / 2;
         switch (shown) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
 
 import garboard.quantity.Quantity;
@@ -129,7 +130,8 @@ final class TextEntry {
         if (event.detail == SWT.TRAVERSE_ESCAPE && !text.getText().equals(before)) {
             event.doit = false;
             restore();
-        } else if (event.detail == SWT.TRAVERSE_RETURN && !many) {
+        } else if (event.detail == SWT.TRAVERSE_RETURN && !many && !(text.getParent() instanceof Table)) {
+            // In a table Enter goes down, which is for the table to do.
             event.doit = false;
             text.traverse(SWT.TRAVERSE_TAB_NEXT);
         } else if (many && (event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS)) {

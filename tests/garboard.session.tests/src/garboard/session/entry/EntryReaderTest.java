@@ -97,6 +97,12 @@ class EntryReaderTest {
     }
 
     @Test
+    void saysOfABeginningThatIsLeftThatItIsOne() {
+        assertThat(refusal(si.read(WATER_HOSE_RUN__BORE, "7/"))).isEqualTo(Refusal.because(Reason.ONLY_BEGUN));
+        assertThat(refusal(si.read(WATER_HOSE_RUN__BORE, "12 mm ±"))).isEqualTo(Refusal.because(Reason.ONLY_BEGUN));
+    }
+
+    @Test
     void saysHowAUnitGoesOn() {
         assertThat(si.read(EXHAUST_RUN__BACK_PRESSURE, "38 p")).isInstanceOfSatisfying(Reading.Begun.class,
             begun -> assertThat(begun.goesOn()).contains("psi", "Pa"));

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.workbench.fields;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyleRange;
+import org.eclipse.swt.custom.StyledText;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Listener;
+
+import garboard.checks.Verdict;
+import garboard.session.Field;
+import garboard.session.Listeners.Subscription;
+import garboard.session.OpenRecord;
+import garboard.workbench.Desk;
+import garboard.workbench.look.Palette;
+
+/**
+ * The foot of a page: what to measure for the field that has the focus, where and with what, and what the checks that read it say. F1 goes
+ * there, Escape goes back.
+ */
+public final class FieldHelp {
+
+    private static final int LINES = 4;
+
+    private final FieldContext context;
+    private final Composite page;
+    private final Composite area;
+    private final StyledText words;
+    private Optional<Field> shown = Optional.empty();
+    private Optional<Control> asker = Optional.empty();
+
+    /** @param page whose fields are helped with: it and all below it */
+    public FieldHelp(Composite parent, OpenRecord record, Desk desk, Composite page) {
+        this.context = new FieldContext(record, desk);
+        this.page = page;
+        area = new Composite(parent, SWT.NONE);
+        GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(area);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(new Label(area, SWT.SEPARATOR | SWT.HORIZONTAL));
+        words = new StyledText(area, SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL | SWT.MULTI);
+        words.setAlwaysShowScrollBars(false);
+        words.setMargins(12, 4, 12, 4);
+        words.setData("garboard.id", "help");
+        GridDataFactory.fillDefaults().grab(true, false).hint(1, LINES * words.getLineHeight() + 8).applyTo(words);
+        Listener focus = this::follow;
+        page.getDisplay().addFilter(SWT.FocusIn, focus);
+        List<Subscription> subscriptions = List.of(record.verdicts().onChange(evaluation -> show()), desk.onPalette(palette -> show()));
+        area.addDisposeListener(event -> {
+            event.display.removeFilter(SWT.FocusIn, focus);
+            subscriptions.forEach(Subscription::close);
+        });
+        page.addListener(SWT.Help, event -> goThere());
+        words.addListener(SWT.Traverse, event -> {
+            if (event.detail == SWT.TRAVERSE_ESCAPE) {
+                event.doit = false;
+                asker.filter(control -> !control.isDisposed()).ifPresent(Control::setFocus);
+            } else if (event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS) {
+                event.doit = true;
+            }
+        });
+        show();
+    }
+
+    public Control control() {
+        return area;
+    }
+
+    private void goThere() {
+        words.setFocus();
+    }
+
+    private void follow(Event event) {
+        if (event.widget instanceof Control control && control != words && isOnPage(control)) {
+            for (Control at = control; at != page; at = at.getParent()) {
+                if (at.getData(FieldContext.FIELD) instanceof Field field) {
+                    asker = Optional.of(control);
+                    if (!shown.equals(Optional.of(field))) {
+                        shown = Optional.of(field);
+                        show();
+                        words.setTopPixel(0);
+                    }
+                    return;
+                }
+            }
+        }
+    }
+
+    private boolean isOnPage(Control control) {
+        for (Control at = control; at != null; at = at.getParent()) {
+            if (at == page) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void show() {
+        if (shown.isPresent() && !area.isVisible()) {
+            return;
+        }
+        Palette palette = context.desk().palette();
+        words.setBackground(palette.band());
+        words.setForeground(palette.ink());
+        var text = new StringBuilder();
+        var styles = new ArrayList<StyleRange>();
+        if (shown.isEmpty()) {
+            append(text, styles, context.texts().get("help.none"), palette.faint(), SWT.NORMAL);
+        }
+        shown.ifPresent(field -> {
+            append(text, styles, context.name(field), palette.ink(), SWT.BOLD);
+            context.desk().labels().how(field.attribute()).ifPresent(how -> append(text, styles, "  " + how, palette.ink(), SWT.NORMAL));
+            verdicts(field, text, styles);
+        });
+        if (!words.getText().equals(text.toString())) {
+            words.setText(text.toString());
+        }
+        words.setStyleRanges(styles.toArray(StyleRange[]::new));
+    }
+
+    private void verdicts(Field field, StringBuilder text, List<StyleRange> styles) {
+        Palette palette = context.desk().palette();
+        for (Verdict verdict : context.record().verdicts().byField().concerning(field)) {
+            text.append('\n');
+            append(text, styles, context.texts().get("standing." + verdict.standing().name()), palette.of(verdict.standing()), SWT.BOLD);
+            append(text, styles, "  " + verdict.check().title() + ": ", palette.ink(), SWT.NORMAL);
+            append(text, styles, verdict.sentence(), palette.faint(), SWT.NORMAL);
+        }
+    }
+
+    private static void append(StringBuilder text, List<StyleRange> styles, String words, Color colour, int style) {
+        styles.add(new StyleRange(text.length(), words.length(), colour, null, style));
+        text.append(words);
+    }
+}
