@@ -20,7 +20,7 @@ final class CsvStamps {
     private static final double DAYS_TO_1970 = 25_569;
     /** Of seconds, so that nanoseconds can be counted. */
     private static final double MOST_SECONDS = 9e9;
-    private static final double NS_PER_MICROSECOND = 1000;
+    private static final long NS_PER_MICROSECOND = 1000;
 
     private final CsvTime time;
     private final char decimalSign;
@@ -49,7 +49,7 @@ final class CsvStamps {
                 // A double holds these days to about a microsecond; what lies below is not the recorder's.
                 double microseconds = Math.rint((days - DAYS_TO_1970) * NS_PER_DAY / NS_PER_MICROSECOND);
                 return Math.abs(microseconds) > MOST_SECONDS * NS_PER_S / NS_PER_MICROSECOND ? LogStamps.Result.UNREADABLE
-                    : stamps.local((long) (microseconds * NS_PER_MICROSECOND));
+                    : stamps.local((long) microseconds * NS_PER_MICROSECOND);
             });
             case EPOCH_SECONDS -> number(cell, this::epoch);
             case EPOCH_MILLISECONDS -> number(cell, milliseconds -> epoch(milliseconds / 1000));
@@ -68,7 +68,7 @@ final class CsvStamps {
     private LogStamps.Result epoch(double seconds) {
         double whole = Math.floor(seconds);
         return seconds < 0 || seconds > MOST_SECONDS ? LogStamps.Result.UNREADABLE
-            : stamps.epoch((long) whole, Math.round((seconds - whole) * NS_PER_S / NS_PER_MICROSECOND) * (long) NS_PER_MICROSECOND);
+            : stamps.epoch((long) whole, Math.round((seconds - whole) * NS_PER_S / NS_PER_MICROSECOND) * NS_PER_MICROSECOND);
     }
 
     private interface OfNumber {

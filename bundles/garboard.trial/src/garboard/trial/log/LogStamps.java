@@ -49,6 +49,11 @@ public final class LogStamps {
         return seconds * NS_PER_S + instant.getNano();
     }
 
+    /** {@return nanoseconds as seconds, to the microsecond, which is as much as a double holds of a time since 1970} */
+    public static double seconds(long ns) {
+        return Math.floorDiv(ns, 1000) / 1e6;
+    }
+
     /** {@return the time that was read last} */
     public long ns() {
         return ns;

@@ -139,7 +139,7 @@ public final class Sentences {
         }
         int channel = channel(s, Measurand.CLOCK, "", "");
         intake.clock(nowNs, utc.getAsLong());
-        intake.value(nowNs, channel, utc.getAsLong() / 1e9);
+        intake.value(nowNs, channel, LogStamps.seconds(utc.getAsLong()));
         return true;
     }
 

@@ -16,11 +16,12 @@ final class FrameDecoder {
     private static final int TABLE = 512;
     /** Numbers with both data pages. */
     private static final int ALL_GROUPS = 0x3FFFF;
+    private static final int EXTENDED_PAGE = 0x20000;
 
     private final LogTally tally;
     private final FastPackets packets;
     private final MessageDecoder decoder;
-    private final int[] foreign = new int[ALL_GROUPS + 1];
+    private int[] foreign = new int[0];
     private final int[] groups = new int[TABLE];
     private final MessageDecoder.Plan[] plans = new MessageDecoder.Plan[TABLE];
 
@@ -43,7 +44,7 @@ final class FrameDecoder {
         int pgn = frame.pgn();
         MessageDecoder.Plan plan = plan(pgn);
         if (plan == null || frame.isOtherProtocol()) {
-            foreign(frame.id >> 8 & ALL_GROUPS, pgn);
+            foreign(frame.id >> 8 & EXTENDED_PAGE | pgn, pgn);
         } else if (plan.layout.fast()) {
             FastPackets.Message message = packets.add(frame, line);
             if (message != null) {
@@ -86,6 +87,9 @@ final class FrameDecoder {
             tally.count(Mishap.TRANSPORT_PACKET);
         } else {
             tally.count(Mishap.FOREIGN_MESSAGE);
+            if (foreign.length == 0) {
+                foreign = new int[ALL_GROUPS + 1];
+            }
             foreign[wholeNumber & ALL_GROUPS]++;
         }
     }

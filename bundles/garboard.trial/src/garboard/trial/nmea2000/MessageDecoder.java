@@ -6,6 +6,7 @@ import java.util.Optional;
 import garboard.trial.log.AcLine;
 import garboard.trial.log.Channel;
 import garboard.trial.log.LogIntake;
+import garboard.trial.log.LogStamps;
 import garboard.trial.log.Measurand;
 
 /** Turns whole messages into readings. */
@@ -105,7 +106,7 @@ final class MessageDecoder {
         }
         long utcNs = day.raw(payload, 0) * NS_PER_DAY + time.raw(payload, 0) * NS_PER_TICK;
         intake.clock(timeNs, utcNs);
-        intake.value(timeNs, channel, utcNs / 1e9);
+        intake.value(timeNs, channel, LogStamps.seconds(utcNs));
     }
 
     private static Coding.State state(FieldLayout field, byte[] payload, int length) {

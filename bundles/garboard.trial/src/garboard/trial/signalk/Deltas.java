@@ -179,7 +179,7 @@ final class Deltas {
         cursor.set(bytes, 0, bytes.length);
         if (stamps.dateAndTime(cursor) == LogStamps.Result.OK) {
             intake.clock(timeNs, stamps.ns());
-            intake.value(timeNs, target.channel(), stamps.ns() / 1e9);
+            intake.value(timeNs, target.channel(), LogStamps.seconds(stamps.ns()));
         } else {
             intake.missing(target.channel(), Mishap.UNREADABLE_VALUE);
         }

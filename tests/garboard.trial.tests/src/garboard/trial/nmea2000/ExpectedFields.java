@@ -4,6 +4,7 @@ package garboard.trial.nmea2000;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +53,7 @@ final class ExpectedFields {
         if (state.equals("absent")) {
             return;
         }
-        byte[] roomy = java.util.Arrays.copyOf(payload, payload.length + Bits.ROOM);
+        byte[] roomy = Arrays.copyOf(payload, payload.length + Bits.ROOM);
         long raw = field.raw(roomy, moved);
         assertThat(raw).as(whole + " raw").isEqualTo(expected.get("raw").getAsLong());
         Coding.State found = field.state(raw);
