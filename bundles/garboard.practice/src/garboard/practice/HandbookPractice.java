@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import garboard.checks.Check;
 import garboard.checks.Practice;
 import garboard.practice.ac.AcChecks;
+import garboard.practice.alarms.AlarmsChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
@@ -42,7 +43,8 @@ public final class HandbookPractice implements Practice {
             SiphonChecks.handbook(),
             ExhaustChecks.handbook(),
             VentilationChecks.handbook(),
-            AcChecks.handbook())
+            AcChecks.handbook(),
+            AlarmsChecks.handbook())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

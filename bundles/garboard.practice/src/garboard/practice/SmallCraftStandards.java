@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import garboard.checks.Check;
 import garboard.checks.Practice;
 import garboard.practice.ac.AcChecks;
+import garboard.practice.alarms.AlarmsChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
@@ -42,7 +43,8 @@ public final class SmallCraftStandards implements Practice {
             SiphonChecks.standards(),
             ExhaustChecks.standards(),
             VentilationChecks.standards(),
-            AcChecks.standards())
+            AcChecks.standards(),
+            AlarmsChecks.standards())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

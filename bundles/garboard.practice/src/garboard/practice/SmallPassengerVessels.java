@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import garboard.checks.Check;
 import garboard.checks.Practice;
 import garboard.practice.ac.AcChecks;
+import garboard.practice.alarms.AlarmsChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
@@ -40,7 +41,8 @@ public final class SmallPassengerVessels implements Practice {
             RawWaterChecks.smallPassenger(),
             ExhaustChecks.smallPassenger(),
             VentilationChecks.smallPassenger(),
-            AcChecks.smallPassenger())
+            AcChecks.smallPassenger(),
+            AlarmsChecks.smallPassenger())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

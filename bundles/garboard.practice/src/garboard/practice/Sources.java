@@ -83,6 +83,10 @@ public final class Sources {
     public static final Basis AGRICULTURAL_TEXTBOOK =
         handbook("an agricultural-engineering textbook, engine power by height and temperature", Status.RETRIEVED);
 
+    // Alarms and safety
+    public static final Basis ABYC_A_24 = standard("ABYC A-24 (2025), a summary", Status.RETRIEVED);
+    public static final Basis UL_2034 = standard("UL 2034", Status.QUOTED);
+
     private Sources() {
     }
 
