@@ -13,40 +13,6 @@ import garboard.quantity.TimeSpan;
 /** What is to be done and when: the plan of this installation, and the usual one to fill the gaps in it. */
 final class UpkeepSheet {
 
-    private static final List<String> MONTHLY = List.of(
-        "Raw-water strainer opened and cleaned",
-        "Raw-water pump: weep hole dry, cover tight",
-        "Belt tension and wear",
-        "Hoses and clamps felt by hand, soft or stiff ones noted",
-        "Muffler drained, amount and colour of the water noted",
-        "Water let out of the fuel separator",
-        "Siphon break: no weep, valve free, no salt",
-        "Seacock worked through its whole travel",
-        "Exhaust looked over for soot and water tracks",
-        "Carbon monoxide alarms tested",
-        "Set run for at least half an hour at half load or more",
-        "Starting battery: voltage at rest, terminals, fastening");
-    private static final List<String> YEARLY = List.of(
-        "Oil and oil filter",
-        "Fuel filter elements",
-        "Anode and end caps of the heat exchanger, earlier in warm salt water",
-        "Coolant by its age, thermostat",
-        "Siphon valve taken apart and cleaned, or replaced",
-        "Mixing elbow taken off and probed: wall and ports",
-        "Exhaust and raw-water hoses older than five to eight years replaced",
-        "Back pressure under load compared with the first reading",
-        "Blower: air flow measured",
-        "Hull grating and pick-up cleaned when hauled out",
-        "Seacock taken apart and greased when hauled out",
-        "Mounts, bolts and alignment",
-        "Every shutdown proved: oil pressure, coolant, exhaust temperature, stop",
-        "Before frost: flushed with fresh water, antifreeze drawn right through to the muffler, impeller out");
-    private static final String IMPELLER = "Every six months is advised, every year is usual. Take the cover off and count the vanes; bend each to its "
-        + "root. Replace for a crack deeper than half the vane, a permanent bend, a glazed face or a lost tip, and after any dry run of more "
-        + "than about half a minute. Every missing piece must be found before the set runs again: look in the pump outlet, the hose behind "
-        + "it, the inlet cap of the cooler, the siphon loop and the injection ring. Fit wet, vanes trailing, with a new gasket, then measure "
-        + "the flow.";
-
     private UpkeepSheet() {
     }
 
@@ -60,13 +26,18 @@ final class UpkeepSheet {
         var table = Table.of(Table.text("task", "Task", 98), Table.text("done", "Done on, by", 28), Table.text("again", "Done on, by", 28),
             Table.text("third", "Done on, by", 28));
         table.group("Monthly or every 50 h, whichever comes first");
-        MONTHLY.forEach(task -> table.row(Cell.text(task), Cell.BLANK, Cell.BLANK, Cell.BLANK));
+        addUsual(UsualUpkeep.Interval.MONTHLY, table);
         table.group("Yearly or every 200 to 250 h, whichever comes first");
-        YEARLY.forEach(task -> table.row(Cell.text(task), Cell.BLANK, Cell.BLANK, Cell.BLANK));
+        addUsual(UsualUpkeep.Interval.YEARLY, table);
         blocks.add(table.build());
         blocks.add(new Block.Heading("Impeller of the raw-water pump"));
-        blocks.add(Block.body(IMPELLER));
+        blocks.add(Block.body(UsualUpkeep.IMPELLER_RULE));
         return Optional.of(new Sheet("Upkeep", "Upkeep plan", Orientation.PORTRAIT, blocks));
+    }
+
+    private static void addUsual(UsualUpkeep.Interval interval, Table.Builder table) {
+        UsualUpkeep.tasks().stream().filter(task -> task.interval() == interval)
+            .forEach(task -> table.row(Cell.text(task.words()), Cell.BLANK, Cell.BLANK, Cell.BLANK));
     }
 
     private static void addPlan(Upkeep upkeep, List<Block> blocks) {

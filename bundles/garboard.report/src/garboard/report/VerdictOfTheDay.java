@@ -18,7 +18,8 @@ import garboard.checks.Verdict;
 public record VerdictOfTheDay(String check, String subject, String standing, String measured, String limit, String margin,
         String sentence) {
 
-    static VerdictOfTheDay of(Verdict verdict) {
+    /** {@return a verdict as plain text} */
+    public static VerdictOfTheDay of(Verdict verdict) {
         return new VerdictOfTheDay(verdict.check().id(), verdict.subjectKey(), verdict.standing().label(),
             verdict.measured().map(Object::toString).orElse(""), verdict.limit().map(limit -> limit.value().toString()).orElse(""),
             verdict.margin().map(margin -> margin.distance().toString()).orElse(""), verdict.sentence());

@@ -2,20 +2,25 @@
 package garboard.model.io;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
+import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.Notifier;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EContentAdapter;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import garboard.model.Acceptance;
 import garboard.model.CommissioningRecord;
+import garboard.model.GarboardPackage.Literals;
 import garboard.model.Item;
 import garboard.model.StoredVerdict;
 
@@ -28,6 +33,9 @@ public final class Items {
     /** A letter, then letters, digits and {@code - _ .}: what can stand in a list of references and in a key. */
     private static final Pattern ID = Pattern.compile("\\p{L}[\\p{L}\\p{M}\\p{N}_.-]*");
     private static final Pattern IN_BRACKETS = Pattern.compile("\\[([^\\[\\]]+)]");
+
+    /** Fields that hold an id, or the key of a place with ids in it. */
+    private static final Set<Object> SPEAK_OF_IDS = Set.of(Literals.ITEM__ID, Literals.ACCEPTANCE__SUBJECT, Literals.STORED_VERDICT__SUBJECT);
 
     private final CommissioningRecord record;
     private final IdLedger ledger;
@@ -111,9 +119,13 @@ public final class Items {
         return watch;
     }
 
-    /** Watches over a record until it is closed. */
+    /**
+     * Watches over a record until it is closed. It keeps its own account of the ids, since a signature brings hundreds of items at once and
+     * looking through the record for each of them would take seconds.
+     */
     public final class Watch extends EContentAdapter implements AutoCloseable {
 
+        private final Map<String, Item> holders = new HashMap<>();
         private boolean started;
 
         private Watch() {
@@ -122,9 +134,37 @@ public final class Items {
         @Override
         protected void addAdapter(Notifier notifier) {
             super.addAdapter(notifier);
-            if (started && notifier instanceof Item added) {
-                identify(added);
+            if (started && notifier instanceof Item added && (added.getId() == null || !isId(added.getId()) || isTaken(added))) {
+                added.setId(ledger.next(ItemNames.word(added.eClass())));
             }
+            takeNote(notifier);
+        }
+
+        @Override
+        public void notifyChanged(Notification change) {
+            super.notifyChanged(change);
+            if (!change.isTouch() && SPEAK_OF_IDS.contains(change.getFeature())) {
+                takeNote(change.getNotifier());
+            }
+        }
+
+        private boolean isTaken(Item added) {
+            Item holder = holders.get(added.getId());
+            return holder != null && holder != added && added.getId().equals(holder.getId()) && EcoreUtil.isAncestor(record, holder);
+        }
+
+        private void takeNote(Object part) {
+            if (part instanceof Item item && item.getId() != null) {
+                ledger.note(item.getId());
+                holders.put(item.getId(), item);
+            }
+            List<String> ids = new ArrayList<>();
+            if (part instanceof Acceptance acceptance) {
+                addIds(acceptance.getSubject(), ids);
+            } else if (part instanceof StoredVerdict verdict) {
+                addIds(verdict.getSubject(), ids);
+            }
+            ids.forEach(ledger::note);
         }
 
         @Override
