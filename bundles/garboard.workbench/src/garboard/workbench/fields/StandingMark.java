@@ -4,13 +4,13 @@ package garboard.workbench.fields;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Rectangle;
 
 import garboard.checks.Standing;
 import garboard.checks.Verdict;
+import garboard.workbench.look.Mark;
 
 /**
  * The worst standing that a field has part in, as a small mark beside its name: each standing has a shape of its own. Drawn on the sheet,
@@ -58,31 +58,12 @@ public final class StandingMark {
     void paint(GC gc) {
         standing.ifPresent(shown -> {
             int size = Math.min(place.width, place.height) * 2 / 3 / 2 * 2;
-            draw(gc, context.desk().palette().of(shown), shown, place.x + (place.width - size) / 2, place.y + (place.height - size) / 2, size);
+            Mark.draw(gc, context.desk().palette(), shown, place.x + (place.width - size) / 2, place.y + (place.height - size) / 2, size);
         });
     }
 
-    /** A dot for what is met; the worse, the more corners. */
+    /** As {@link Mark#draw(GC, org.eclipse.swt.graphics.Color, org.eclipse.swt.graphics.Color, Standing, int, int, int)} on a sheet. */
     public static void draw(GC gc, Color colour, Standing shown, int x, int y, int size) {
-        gc.setAntialias(SWT.ON);
-        gc.setForeground(colour);
-        gc.setBackground(colour);
-        gc.setLineWidth(Math.max(1, size / 6));
-        int half = size / 2;
-        switch (shown) {
-            case MEETS -> gc.fillOval(x + size / 4, y + size / 4, half, half);
-            case CANNOT_TELL -> gc.drawOval(x + 1, y + 1, size - 2, size - 2);
-            case ACCEPTED -> {
-                gc.drawPolygon(new int[] {x + half, y, x + size, y + half, x + half, y + size, x, y + half});
-                gc.fillOval(x + half - size / 6, y + half - size / 6, size / 3, size / 3);
-            }
-            case BORDERLINE -> gc.fillPolygon(new int[] {x + half, y, x + size, y + half, x + half, y + size, x, y + half});
-            case FALLS_SHORT -> gc.fillPolygon(new int[] {x, y, x + size, y, x + half, y + size});
-            case CHECK_BROKE -> {
-                gc.drawLine(x, y, x + size, y + size);
-                gc.drawLine(x + size, y, x, y + size);
-            }
-            case DOES_NOT_APPLY -> { }
-        }
+        Mark.draw(gc, colour, gc.getBackground(), shown, x, y, size);
     }
 }
