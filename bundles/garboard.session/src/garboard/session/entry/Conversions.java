@@ -36,8 +36,17 @@ final class Conversions {
         return in(wanted, field, quantity).or(() -> in(preferred, field, quantity));
     }
 
+    /** For a quantity that is no field of the record, in the customary units of its kind. */
+    Optional<String> of(Quantity<?> quantity) {
+        UnitSystem wanted = isUs(quantity.givenUnit()) ? UnitSystem.SI : UnitSystem.US;
+        return in(wanted, quantity.kind().displayUnit(wanted), quantity).or(() -> in(preferred, quantity.kind().displayUnit(preferred), quantity));
+    }
+
     private Optional<String> in(UnitSystem system, EAttribute field, Quantity<?> quantity) {
-        String customary = (system == UnitSystem.SI ? si : us).unit(field);
+        return in(system, (system == UnitSystem.SI ? si : us).unit(field), quantity);
+    }
+
+    private static Optional<String> in(UnitSystem system, String customary, Quantity<?> quantity) {
         String converted = customary.equals("1") || customary.equals(quantity.kind().displayUnit(system))
             ? Display.of(system).format(quantity) : Display.formatIn(quantity, customary);
         String unit = converted.substring(converted.indexOf(' ') + 1);

@@ -16,6 +16,7 @@ import org.eclipse.emf.ecore.EEnumLiteral;
 import garboard.model.CustomaryUnits;
 import garboard.model.FieldText;
 import garboard.model.Labels;
+import garboard.quantity.Kind;
 import garboard.quantity.Quantity;
 import garboard.quantity.UnitSystem;
 import garboard.session.Edits;
@@ -58,8 +59,7 @@ public final class EntryReader {
         }
         Class<?> type = field.getEAttributeType().getInstanceClass();
         if (Quantity.class.isAssignableFrom(type)) {
-            return text.length() > LONGEST_QUANTITY ? new Reading.Refused(because(Reason.TOO_LONG))
-                : new QuantityEntry(type, units.unit(field)).read(text);
+            return quantity(type, units.unit(field), text);
         }
         if (type == Integer.class) {
             return CountEntry.read(text);
@@ -74,6 +74,15 @@ public final class EntryReader {
             return choice(choices, text);
         }
         return new Reading.Entered(text, Optional.empty());
+    }
+
+    /** {@return what a text stands for where a quantity is wanted that is no field of the record} @param unit the unit that a bare number is taken in */
+    public Reading read(Kind<?> kind, String unit, String text) {
+        return text.isBlank() ? new Reading.Empty() : quantity(kind.type(), unit, text);
+    }
+
+    private static Reading quantity(Class<?> type, String unit, String text) {
+        return text.length() > LONGEST_QUANTITY ? new Reading.Refused(because(Reason.TOO_LONG)) : new QuantityEntry(type, unit).read(text);
     }
 
     private Reading choice(EEnum choices, String text) {
@@ -110,5 +119,10 @@ public final class EntryReader {
     /** {@return a quantity in the units that it was not given in, where that says anything new} */
     public Optional<String> converted(EAttribute field, Object value) {
         return value instanceof Quantity<?> quantity ? conversions.of(field, quantity) : Optional.empty();
+    }
+
+    /** {@return a quantity that is no field of the record in the units that it was not given in, where that says anything new} */
+    public Optional<String> converted(Quantity<?> quantity) {
+        return conversions.of(quantity);
     }
 }
