@@ -12,6 +12,7 @@ import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
+import garboard.practice.mounting.MountingChecks;
 import garboard.practice.rawwater.RawWaterChecks;
 import garboard.practice.siphon.SiphonChecks;
 import garboard.practice.ventilation.VentilationChecks;
@@ -44,7 +45,8 @@ public final class HandbookPractice implements Practice {
             ExhaustChecks.handbook(),
             VentilationChecks.handbook(),
             AcChecks.handbook(),
-            AlarmsChecks.handbook())
+            AlarmsChecks.handbook(),
+            MountingChecks.handbook())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -12,6 +12,7 @@ import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
+import garboard.practice.mounting.MountingChecks;
 import garboard.practice.rawwater.RawWaterChecks;
 import garboard.practice.siphon.SiphonChecks;
 import garboard.practice.ventilation.VentilationChecks;
@@ -44,7 +45,8 @@ public final class SmallCraftStandards implements Practice {
             ExhaustChecks.standards(),
             VentilationChecks.standards(),
             AcChecks.standards(),
-            AlarmsChecks.standards())
+            AlarmsChecks.standards(),
+            MountingChecks.standards())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

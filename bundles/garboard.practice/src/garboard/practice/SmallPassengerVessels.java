@@ -12,6 +12,7 @@ import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
+import garboard.practice.mounting.MountingChecks;
 import garboard.practice.rawwater.RawWaterChecks;
 import garboard.practice.ventilation.VentilationChecks;
 
@@ -42,7 +43,8 @@ public final class SmallPassengerVessels implements Practice {
             ExhaustChecks.smallPassenger(),
             VentilationChecks.smallPassenger(),
             AcChecks.smallPassenger(),
-            AlarmsChecks.smallPassenger())
+            AlarmsChecks.smallPassenger(),
+            MountingChecks.smallPassenger())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -87,6 +87,9 @@ public final class Sources {
     public static final Basis ABYC_A_24 = standard("ABYC A-24 (2025), a summary", Status.RETRIEVED);
     public static final Basis UL_2034 = standard("UL 2034", Status.QUOTED);
 
+    // Mounting
+    public static final Basis ABYC_E_11_FROM_MEMORY = standard("ABYC E-11", Status.FROM_MEMORY);
+
     private Sources() {
     }
 

@@ -33,7 +33,7 @@ class CatalogueTest {
 
     private static final Map<String, String> PREFIX_OF_SYSTEM = Map.ofEntries(entry("siphon", "SIPHON-"), entry("exhaust", "EXHAUST-"),
         entry("rawwater", "RAWWATER-"), entry("fuel", "FUEL-"), entry("ventilation", "VENT-"), entry("battery", "BATTERY-"),
-        entry("cable", "CABLE-"), entry("ac", "AC-"), entry("alarms", "ALARM-"));
+        entry("cable", "CABLE-"), entry("ac", "AC-"), entry("mounting", "MOUNTING-"), entry("alarms", "ALARM-"));
 
     private final List<Practice> practices =
         List.of(new HandbookPractice(), new SmallCraftStandards(), new FederalGasolineCraft(), new SmallPassengerVessels());

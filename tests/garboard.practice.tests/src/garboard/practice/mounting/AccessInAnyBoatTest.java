@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.practice.mounting;
+
+import static garboard.model.GarboardPackage.Literals.MOUNTING__ACCESS_FOR_SERVICE;
+import static garboard.practice.testing.Judged.judge;
+
+import org.junit.jupiter.api.Test;
+
+import garboard.model.Answer;
+import garboard.model.CommissioningRecord;
+import garboard.model.VesselService;
+import garboard.practice.testing.Installation;
+import garboard.practice.testing.Question;
+
+class AccessInAnyBoatTest {
+
+    @Test
+    void answered() { // common practice
+        Question.of(AccessInAnyBoat.check(), MOUNTING__ACCESS_FOR_SERVICE).at(CommissioningRecord::getMounting)
+            .demands(Answer.YES, "mounting.accessForService");
+    }
+
+    @Test
+    void doesNotApplyWhereTheLawSpeaks() {
+        CommissioningRecord record = Installation.empty();
+        record.getVessel().setService(VesselService.SMALL_PASSENGER);
+        judge(AccessInAnyBoat.check(), record).doesNotApply();
+    }
+}
