@@ -2,6 +2,7 @@
 package garboard.report.drawing;
 
 import java.awt.geom.Rectangle2D;
+import java.util.Optional;
 
 /** Two axes of a plot and their ticks at round numbers. */
 final class Axes {
@@ -75,15 +76,15 @@ final class Axes {
         pen.ink(Ink.FAINT).width(Pen.FINE).line(plot.getX(), plot.getY(), plot.getX(), plot.getMaxY());
     }
 
-    /** Ticks and figures of distances below. */
-    void distances(Pen pen, Heights heights) {
+    /** Ticks and figures of distances below, and what they are. */
+    void distances(Pen pen, Heights heights, Optional<String> caption) {
         double step = heights.roundStep((across[1] - across[0]) / ticksAcross);
         pen.ink(Ink.FAINT).width(Pen.FINE).line(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY());
         for (double value = 0; value <= across[1] + step / 1e6; value += step) {
             pen.ink(Ink.FAINT).width(Pen.FINE).line(x(value), plot.getMaxY(), x(value), plot.getMaxY() + 1);
             pen.ink(Ink.INK).text(heights.length(value), x(value), plot.getMaxY() + 3.6, Letters.SMALL_CENTRE);
         }
-        pen.ink(Ink.FAINT).text(words.get("axis.alongTheRun"), plot.getMaxX(), plot.getMaxY() + 7, Letters.SMALL_RIGHT);
+        caption.ifPresent(text -> pen.ink(Ink.FAINT).text(text, plot.getMaxX(), plot.getMaxY() + 7, Letters.SMALL_RIGHT));
     }
 
     /** Ticks and figures of angles below. */

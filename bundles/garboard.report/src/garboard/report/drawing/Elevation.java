@@ -42,6 +42,8 @@ record Elevation(List<PlacedPart> parts, Function<PlacedPart, OptionalDouble> ac
 
     private static final double LEAST_SPAN_M = 0.8;
     private static final double BORDER = 0.12;
+    /** In a window there is less room, and names may lie at the border. */
+    private static final double NARROW_BORDER = 0.05;
 
     List<Seen> seen() {
         var seen = new ArrayList<Seen>();
@@ -60,6 +62,15 @@ record Elevation(List<PlacedPart> parts, Function<PlacedPart, OptionalDouble> ac
 
     /** What must be on the paper: all parts and the water beside them, in metres; y is up. */
     Rectangle2D bounds() {
+        return bounds(BORDER);
+    }
+
+    /** The same in a window. */
+    Rectangle2D narrowBounds() {
+        return bounds(NARROW_BORDER);
+    }
+
+    private Rectangle2D bounds(double border) {
         Rectangle2D bounds = null;
         for (Seen seen : seen()) {
             var point = new Rectangle2D.Double(seen.across, seen.up, 0, 0);
@@ -68,8 +79,8 @@ record Elevation(List<PlacedPart> parts, Function<PlacedPart, OptionalDouble> ac
         bounds = bounds.createUnion(new Rectangle2D.Double(bounds.getX(), 0, 0, 0));
         double width = Math.max(bounds.getWidth(), LEAST_SPAN_M);
         double height = Math.max(bounds.getHeight(), LEAST_SPAN_M);
-        double extraX = width * (1 + 2 * BORDER) - bounds.getWidth();
-        double extraY = height * (1 + 2 * BORDER) - bounds.getHeight();
+        double extraX = width * (1 + 2 * border) - bounds.getWidth();
+        double extraY = height * (1 + 2 * border) - bounds.getHeight();
         return new Rectangle2D.Double(bounds.getX() - extraX / 2, bounds.getY() - extraY / 2, bounds.getWidth() + extraX,
             bounds.getHeight() + extraY);
     }

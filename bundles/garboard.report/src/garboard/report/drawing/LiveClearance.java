@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import garboard.physics.geometry.HeeledHeight;
 import garboard.physics.geometry.HeeledHeight.HeightAt;
 import garboard.quantity.Angle;
+import garboard.report.drawing.NamePlacing.Around;
 import garboard.report.drawing.Tags.Tagged;
 
 /**
@@ -25,6 +26,7 @@ final class LiveClearance implements LiveDrawing {
     private static final double LEFT = 17;
     private static final double HEAD = 4.4;
     private static final double FOOT = 5;
+    private static final double RIGHT = 4;
     private static final int STEPS = 60;
 
     /** One curve: what it is of, and its heights from port to starboard. */
@@ -48,9 +50,10 @@ final class LiveClearance implements LiveDrawing {
         this.degrees = Math.toDegrees(reach);
         this.frame = frame(curves, degrees, kept, hold);
         Rectangle2D shown = frame.metres();
-        var plot = new Rectangle2D.Double(area.getX() + LEFT, area.getY() + HEAD, area.getWidth() - LEFT - 2, area.getHeight() - HEAD - FOOT);
+        var plot = new Rectangle2D.Double(area.getX() + LEFT, area.getY() + HEAD, area.getWidth() - LEFT - RIGHT, area.getHeight() - HEAD - FOOT);
         this.axes = Axes.live(plot, new double[] {-degrees, degrees}, new double[] {shown.getY(), shown.getMaxY()}, showing.words());
         double here = Math.toDegrees(showing.attitude().heel().si());
+        Line2D cursor = new Line2D.Double(axes.x(here), plot.y, axes.x(here), plot.getMaxY());
         var lines = new ArrayList<Line2D>();
         for (Curve curve : curves) {
             double height = HeeledHeight.of(curve.part.place().orElseThrow(), showing.attitude()).si();
@@ -59,7 +62,8 @@ final class LiveClearance implements LiveDrawing {
                 lines.add(new Line2D.Double(x(curve.points.get(index - 6)), y(curve.points.get(index - 6)), x(curve.points.get(index)), y(curve.points.get(index))));
             }
         }
-        this.tags = new Tags(showing, tagged, new Rectangle2D.Double(plot.x + 0.5, plot.y, plot.width, plot.height), lines, List.of(), earlier, pen);
+        this.tags = new Tags(showing, tagged, new Rectangle2D.Double(plot.x + 0.5, plot.y, plot.width + RIGHT - 1, plot.height),
+            new Around(lines, List.of(cursor), List.of()), earlier, pen);
     }
 
     /**

@@ -7,6 +7,8 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +20,7 @@ import garboard.physics.geometry.BoatPoint;
 import garboard.quantity.Length;
 import garboard.report.drawing.Elevation.Seen;
 import garboard.report.drawing.Elevation.Surface;
+import garboard.report.drawing.NamePlacing.Around;
 import garboard.report.drawing.PlacedPart.Circuit;
 import garboard.report.drawing.Tags.Tagged;
 
@@ -40,6 +43,7 @@ final class LiveElevation implements LiveDrawing {
     private final AffineTransform toSheet;
     private final Elevation elevation;
     private final List<Tagged> tagged = new ArrayList<>();
+    private final Map<Surface, SurfaceName> surfaceNames = new LinkedHashMap<>();
     private final Tags tags;
 
     LiveElevation(View view, Showing showing, Rectangle2D area, Optional<Frame> kept, boolean hold, Map<String, Integer> earlier, Pen pen) {
@@ -56,7 +60,59 @@ final class LiveElevation implements LiveDrawing {
             tagged.add(new Tagged(seen.part(), at.getX(), at.getY()));
         });
         this.tags = new Tags(showing, tagged, new Rectangle2D.Double(inner.getX() + 1, inner.getY(), inner.getWidth() - 2, inner.getHeight() - FOOT),
-            runs(), List.of(), earlier, pen);
+            around(pen), earlier, pen);
+    }
+
+    private Around around(Pen pen) {
+        double left = metresAcross(inner.getX());
+        double right = metresAcross(inner.getMaxX());
+        List<Surface> named = showing.inclined() ? List.of(shown()) : elevation.surfaces();
+        var hairs = new ArrayList<Line2D>();
+        var taken = new ArrayList<Rectangle2D>();
+        for (Surface surface : named) {
+            hairs.add(new Line2D.Double(sheet(left, surface.at(left)), sheet(right, surface.at(right))));
+        }
+        tagged.forEach(one -> foot(one).ifPresent(end -> hairs.add(new Line2D.Double(one.at(), end))));
+        for (Surface surface : named) {
+            nameOf(surface, left, right, pen).ifPresent(place -> {
+                surfaceNames.put(surface, place);
+                taken.add(place.area(pen.widthOf(surface.name(), place.letters())));
+            });
+        }
+        return new Around(runs(), hairs, taken);
+    }
+
+    /** At the end where fewer things are in the way; at the usual one where it is all the same. */
+    private Optional<SurfaceName> nameOf(Surface surface, double left, double right, Pen pen) {
+        double width = pen.widthOf(surface.name(), Letters.SMALL_LEFT);
+        return SurfaceName.within(surface, elevation.surfaces().getFirst(), left, right, toSheet, inner).stream()
+            .min(Comparator.comparingInt(place -> inTheWay(place.area(width))));
+    }
+
+    private int inTheWay(Rectangle2D box) {
+        int things = 0;
+        for (Tagged one : tagged) {
+            var mark = new Rectangle2D.Double(one.x() - Spot.REACH, one.y() - Spot.REACH, 2 * Spot.REACH, 2 * Spot.REACH);
+            things += mark.intersects(box) ? 3 : 0;
+            things += foot(one).filter(end -> new Line2D.Double(one.at(), end).intersects(box)).isPresent() ? 2 : 0;
+        }
+        for (Line2D run : runs()) {
+            things += run.intersects(box) ? 2 : 0;
+        }
+        return things + (elevation.outline().filter(hull -> crosses(hull, box)).isPresent() ? 1 : 0);
+    }
+
+    private boolean crosses(Path2D hull, Rectangle2D box) {
+        var there = toSheet.createTransformedShape(hull);
+        return there.intersects(box) && !there.contains(box);
+    }
+
+    /** Where the height of a point that keeps the sea out is measured to. */
+    private Optional<Point2D> foot(Tagged one) {
+        return one.part().place().filter(place -> PlacedParts.KEEPERS.contains(one.part().id())).map(place -> {
+            PlumbFoot foot = PlumbFoot.of(place, showing.attitude());
+            return sheet(view == View.CROSS ? foot.toStarboard() : foot.forward(), foot.height());
+        });
     }
 
     private List<Surface> surfaces() {
@@ -87,7 +143,7 @@ final class LiveElevation implements LiveDrawing {
 
     /** All parts; where the person works on the vessel herself, the hull, too. */
     private Rectangle2D wanted() {
-        Rectangle2D bounds = elevation.bounds();
+        Rectangle2D bounds = elevation.narrowBounds();
         return showing.about().isPresent() ? bounds
             : elevation.outline().map(hull -> bounds.createUnion(grown(hull.getBounds2D()))).orElse(bounds);
     }
@@ -108,8 +164,8 @@ final class LiveElevation implements LiveDrawing {
 
     /** Names need room beside or above and below: on whichever side costs the drawing less. */
     private Rectangle2D room() {
-        double aside = Math.min(24, inner.getWidth() * 0.16);
-        double above = Math.min(8, inner.getHeight() * 0.14);
+        double aside = Math.min(22, inner.getWidth() * 0.14);
+        double above = Math.min(5.5, inner.getHeight() * 0.11);
         Rectangle2D narrow = new Rectangle2D.Double(inner.getX() + aside, inner.getY(), inner.getWidth() - 2 * aside, inner.getHeight() - FOOT);
         Rectangle2D low = new Rectangle2D.Double(inner.getX(), inner.getY() + above, inner.getWidth(), inner.getHeight() - 2 * above - FOOT);
         double one = Elevation.onto(frame.metres(), narrow).getScaleX();
@@ -140,7 +196,7 @@ final class LiveElevation implements LiveDrawing {
                 pen.line(along.get(index - 1).x(), along.get(index - 1).y(), along.get(index).x(), along.get(index).y());
             }
         }
-        tagged.stream().filter(one -> PlacedParts.KEEPERS.contains(one.part().id())).forEach(one -> paintHeight(pen, one));
+        tagged.forEach(one -> foot(one).ifPresent(end -> paintHeight(pen, one, end)));
         pen.everywhere();
         for (Tagged one : tagged) {
             Marks.ring(pen, one.x(), one.y(), one.part().id(), emphasis);
@@ -168,11 +224,7 @@ final class LiveElevation implements LiveDrawing {
             paint(pen.ink(Ink.WATER).stroke(level ? Pen.FINE : Pen.HAIR, level ? Pen.SOLID : Pen.DASHED), surface, left, right);
         }
         paint(pen.ink(Ink.WATER).width(Pen.FIRM), shown, left, right);
-        if (showing.inclined()) {
-            name(pen, shown, left, right);
-        } else {
-            elevation.surfaces().forEach(surface -> name(pen, surface, left, right));
-        }
+        surfaceNames.forEach((surface, place) -> pen.ink(Ink.WATER).text(surface.name(), place.x(), place.y(), place.letters()));
     }
 
     private void paint(Pen pen, Surface surface, double left, double right) {
@@ -181,28 +233,19 @@ final class LiveElevation implements LiveDrawing {
         pen.line(from.getX(), from.getY(), to.getX(), to.getY());
     }
 
-    private void name(Pen pen, Surface surface, double left, double right) {
-        SurfaceName.within(surface, elevation.surfaces().getFirst(), left, right, toSheet, inner)
-            .ifPresent(place -> pen.ink(Ink.WATER).text(surface.name(), place.x(), place.y(), place.letters()));
-    }
-
     /** From the point square down to the surface, or up to it, with a piece of the surface as it lies there. */
-    private void paintHeight(Pen pen, Tagged one) {
-        one.part().place().ifPresent(place -> {
-            PlumbFoot foot = PlumbFoot.of(place, showing.attitude());
-            Point2D end = sheet(view == View.CROSS ? foot.toStarboard() : foot.forward(), foot.height());
-            boolean dry = foot.clearance() >= 0;
-            pen.ink(dry ? Ink.FAINT : Ink.WATER).stroke(Pen.HAIR, dry ? Pen.SOLID : Pen.DOTTED).line(one.x(), one.y(), end.getX(), end.getY());
-            double length = end.distance(one.at());
-            if (length > 5) {
-                double dx = (end.getX() - one.x()) / length;
-                double dy = (end.getY() - one.y()) / length;
-                pen.width(Pen.HAIR).arrow(end.getX(), end.getY(), dx, dy).arrow(one.x() + 1.8 * dx, one.y() + 1.8 * dy, -dx, -dy);
-            }
-            double slope = shown().slope();
-            double run = TICK / Math.hypot(1, slope);
-            pen.ink(Ink.WATER).width(Pen.FIRM).line(end.getX() - run, end.getY() + run * slope, end.getX() + run, end.getY() - run * slope);
-        });
+    private void paintHeight(Pen pen, Tagged one, Point2D end) {
+        boolean dry = PlumbFoot.of(one.part().place().orElseThrow(), showing.attitude()).clearance() >= 0;
+        pen.ink(dry ? Ink.FAINT : Ink.WATER).stroke(Pen.HAIR, dry ? Pen.SOLID : Pen.DOTTED).line(one.x(), one.y(), end.getX(), end.getY());
+        double length = end.distance(one.at());
+        if (length > 5) {
+            double dx = (end.getX() - one.x()) / length;
+            double dy = (end.getY() - one.y()) / length;
+            pen.width(Pen.HAIR).arrow(end.getX(), end.getY(), dx, dy).arrow(one.x() + 1.8 * dx, one.y() + 1.8 * dy, -dx, -dy);
+        }
+        double slope = shown().slope();
+        double run = TICK / Math.hypot(1, slope);
+        pen.ink(Ink.WATER).width(Pen.FIRM).line(end.getX() - run, end.getY() + run * slope, end.getX() + run, end.getY() - run * slope);
     }
 
     private void paintEdges(Pen pen) {

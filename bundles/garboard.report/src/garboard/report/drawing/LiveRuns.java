@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 import garboard.model.Point;
+import garboard.report.drawing.NamePlacing.Around;
 import garboard.report.drawing.PlacedPart.Circuit;
 import garboard.report.drawing.Tags.Tagged;
 
@@ -22,6 +23,7 @@ final class LiveRuns implements LiveDrawing {
     private static final double LEFT = 17;
     private static final double HEAD = 4.4;
     private static final double FOOT = 5;
+    private static final double RIGHT = 6;
     private static final double RIM = 0.16;
     /** A point of the path and a part that are nearer than this are one place, in metres. */
     private static final double SAME_M = 0.0005;
@@ -40,15 +42,18 @@ final class LiveRuns implements LiveDrawing {
         this.way = way;
         this.frame = frame(way, kept, hold);
         Rectangle2D metres = frame.metres();
-        var plot = new Rectangle2D.Double(area.getX() + LEFT, area.getY() + HEAD, area.getWidth() - LEFT - 2, area.getHeight() - HEAD - FOOT);
+        var plot = new Rectangle2D.Double(area.getX() + LEFT, area.getY() + HEAD, area.getWidth() - LEFT - RIGHT, area.getHeight() - HEAD - FOOT);
         this.axes = Axes.live(plot, new double[] {metres.getX(), metres.getMaxX()}, new double[] {metres.getY(), metres.getMaxY()}, showing.words());
         way.stops().forEach(stop -> tagged.add(new Tagged(stop.part(), axes.x(stop.alongM()), axes.y(stop.heightM()))));
         var lines = new ArrayList<Line2D>();
         for (int index = 1; index < tagged.size(); index++) {
             lines.add(new Line2D.Double(tagged.get(index - 1).at(), tagged.get(index).at()));
         }
-        var names = new Rectangle2D.Double(plot.x + 0.5, area.getY() + HEAD, plot.width, plot.height);
-        this.tags = new Tags(showing, tagged, names, lines, List.of(), earlier, pen);
+        var names = new Rectangle2D.Double(plot.x + 0.5, plot.y, plot.width + RIGHT - 1, plot.height);
+        Line2D water = new Line2D.Double(plot.x, axes.y(0), plot.getMaxX(), axes.y(0));
+        double said = pen.widthOf(showing.words().get("water.loaded"), Letters.SMALL_RIGHT);
+        var name = new Rectangle2D.Double(plot.getMaxX() - said, axes.y(0) + 0.4, said, 3);
+        this.tags = new Tags(showing, tagged, names, new Around(lines, List.of(water), List.of(name)), earlier, pen);
     }
 
     /** Nothing where no run has two places. */
@@ -97,7 +102,7 @@ final class LiveRuns implements LiveDrawing {
         Rectangle2D plot = axes.plot();
         pen.ink(Ink.SEA).fill(new Rectangle2D.Double(plot.getX(), axes.y(0), plot.getWidth(), Math.max(plot.getMaxY() - axes.y(0), 0)));
         axes.heights(pen, showing.heights());
-        axes.distances(pen, showing.heights());
+        axes.distances(pen, showing.heights(), Optional.empty());
         pen.ink(Ink.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
         pen.text(showing.words().get("water.loaded"), plot.getMaxX(), axes.y(0) + 2.8, Letters.SMALL_RIGHT);
         var line = new Path2D.Double();

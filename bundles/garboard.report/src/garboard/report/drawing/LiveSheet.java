@@ -142,10 +142,14 @@ public final class LiveSheet {
         }
         var words = new PartWords(showing);
         var pieces = new ArrayList<Piece>();
-        pieces.add(Piece.of(words.attitude(showing.attitude()) + ":", Ink.FAINT, false));
+        double sunk = showing.attitude().sinkage().si();
+        String attitude = words.attitude(showing.attitude());
+        pieces.add(Piece.of(showing.words().get("strip.attitude",
+            sunk > 0 ? showing.words().get("strip.sunk", attitude, showing.heights().length(sunk)) : attitude), Ink.FAINT, false));
         for (Clearance clearance : clearances) {
             PlacedPart part = clearance.part();
-            String text = showing.words().get("strip.clearance", showing.arrangement().shortName(part), words.clearance(clearance.metres()));
+            String text = showing.words().get(clearance.metres() < 0 ? "strip.under" : "strip.clear",
+                showing.arrangement().shortName(part), showing.heights().length(clearance.metres()));
             pieces.add(Piece.to(new Spot(part.id(), part.name(), part.key() + ".z", Optional.empty(), Optional.empty()), text,
                 clearance.metres() < 0 ? Ink.WATER : Ink.INK, clearance == clearances.getFirst()));
         }
@@ -239,6 +243,29 @@ public final class LiveSheet {
         return all.stream().filter(spot -> spot.distance(x, y) <= Spot.REACH)
             .min(java.util.Comparator.comparingDouble(spot -> spot.distance(x, y)))
             .or(() -> all.stream().filter(spot -> spot.words().filter(box -> box.contains(x, y)).isPresent()).findFirst());
+    }
+
+    /**
+     * {@return the nearest thing to point at in a direction, from one of them}
+     *
+     * @param right 1 to the right, -1 to the left, else 0
+     * @param down 1 downwards, -1 upwards, else 0
+     */
+    public Optional<Spot> beside(Spot from, int right, int down) {
+        double x = from.area().getCenterX();
+        double y = from.area().getCenterY();
+        Spot best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Spot spot : spots()) {
+            double ahead = (spot.area().getCenterX() - x) * right + (spot.area().getCenterY() - y) * down;
+            double aside = Math.abs((spot.area().getCenterX() - x) * down) + Math.abs((spot.area().getCenterY() - y) * right);
+            // What lies more to the side than ahead is for another key.
+            if (!spot.id().equals(from.id()) && ahead > 0 && aside <= 2 * ahead && ahead + 2 * aside < least) {
+                least = ahead + 2 * aside;
+                best = spot;
+            }
+        }
+        return Optional.ofNullable(best);
     }
 
     /**

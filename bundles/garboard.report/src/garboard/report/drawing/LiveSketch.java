@@ -3,16 +3,20 @@ package garboard.report.drawing;
 
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
+import garboard.report.drawing.NamePlacing.Around;
 import garboard.report.drawing.NamePlacing.Name;
 import garboard.report.drawing.NamePlacing.Place;
 import garboard.report.drawing.PlacedPart.Circuit;
@@ -50,14 +54,25 @@ final class LiveSketch implements LiveDrawing {
         this.showing = showing;
         this.area = area;
         var inner = new Rectangle2D.Double(area.getX() + 6, area.getY() + HEAD + 2, area.getWidth() - 12, area.getHeight() - HEAD - 4);
-        this.toSheet = Elevation.onto(view == View.CROSS ? CROSS : SIDE, inner);
+        this.toSheet = filling(view == View.CROSS ? CROSS : SIDE, inner);
         showing.arrangement().lacks(view).forEach(lack -> lacks.put(lack.id(), lack));
         PLACES.keySet().stream().filter(lacks::containsKey).sorted().forEach(id -> marks.put(id, place(id)));
         var names = new ArrayList<Name>();
         lacks.values().forEach(lack -> Optional.ofNullable(marks.get(lack.id()))
-            .ifPresent(at -> names.add(new Name(lack.id(), at, pen.widthOf(text(lack), letters(lack)), NAME_LINE))));
+            .ifPresent(at -> names.add(new Name(lack.id(), at, pen.widthOf(text(lack), letters(lack)), NAME_LINE, Double.POSITIVE_INFINITY))));
         this.places = new NamePlacing(new Rectangle2D.Double(area.getX() + 1, area.getY() + HEAD, area.getWidth() - 2, area.getHeight() - HEAD),
-            List.copyOf(marks.values()), List.of(), List.of(), Map.of()).place(names);
+            List.copyOf(marks.values()), new Around(runs(), List.of(), List.of()), Map.of()).place(names);
+    }
+
+    /** No scale: as wide and as high as there is room, within reason. */
+    private static AffineTransform filling(Rectangle2D metres, Rectangle2D inner) {
+        double down = inner.getHeight() / metres.getHeight();
+        double across = Math.clamp(inner.getWidth() / metres.getWidth(), down / 3, down * 3);
+        var transform = new AffineTransform();
+        transform.translate(inner.getCenterX(), inner.getCenterY());
+        transform.scale(across, -down);
+        transform.translate(-metres.getCenterX(), -metres.getCenterY());
+        return transform;
     }
 
     private Point2D place(String id) {
@@ -89,20 +104,30 @@ final class LiveSketch implements LiveDrawing {
         for (Circuit circuit : Circuit.values()) {
             Runs.stroke(pen, circuit);
             pen.ink(Ink.PALE);
-            List<Point2D> along = showing.arrangement().parts().stream().filter(part -> part.circuit() == circuit).map(part -> marks.get(part.id()))
-                .filter(java.util.Objects::nonNull).toList();
-            for (int index = 1; index < along.size(); index++) {
-                pen.line(along.get(index - 1).getX(), along.get(index - 1).getY(), along.get(index).getX(), along.get(index).getY());
-            }
+            runs(circuit).forEach(pen::draw);
         }
         marks.forEach((id, at) -> paint(pen, lacks.get(id), at, emphasis));
+    }
+
+    private List<Line2D> runs() {
+        return Stream.of(Circuit.values()).flatMap(circuit -> runs(circuit).stream()).toList();
+    }
+
+    private List<Line2D> runs(Circuit circuit) {
+        List<Point2D> along = showing.arrangement().parts().stream().filter(part -> part.circuit() == circuit).map(part -> marks.get(part.id()))
+            .filter(Objects::nonNull).toList();
+        var runs = new ArrayList<Line2D>();
+        for (int index = 1; index < along.size(); index++) {
+            runs.add(new Line2D.Double(along.get(index - 1), along.get(index)));
+        }
+        return runs;
     }
 
     private void paint(Pen pen, Lack lack, Point2D at, Emphasis emphasis) {
         Optional.ofNullable(places.get(lack.id())).ifPresent(place -> {
             Point2D end = place.nearest(at);
             if (end.distance(at) > 3) {
-                pen.ink(Ink.PALE).width(Pen.HAIR).line(at.getX(), at.getY(), end.getX(), end.getY());
+                pen.ink(Ink.FAINT).width(Pen.HAIR).line(at.getX(), at.getY(), end.getX(), end.getY());
             }
         });
         Marks.ring(pen, at.getX(), at.getY(), lack.id(), emphasis);

@@ -16,8 +16,8 @@ import java.util.Optional;
  */
 final class NamePlacing {
 
-    /** A name looking for a place. */
-    record Name(String id, Point2D at, double width, double height) {
+    /** A name looking for a place. @param bearable how bad a place it may have rather than none; see {@link NamePlacing#cost} */
+    record Name(String id, Point2D at, double width, double height, double bearable) {
     }
 
     /** Where a name went: one of the places tried, and its area. */
@@ -28,6 +28,16 @@ final class NamePlacing {
         }
     }
 
+    /**
+     * What lies in the area besides the marks.
+     *
+     * @param runs heavy lines, which a name hardly ever lies on
+     * @param hairs thin lines, which a name should not lie on
+     * @param taken what is not free
+     */
+    record Around(List<Line2D> runs, List<Line2D> hairs, List<Rectangle2D> taken) {
+    }
+
     private static final double[] AWAY = {2.4, 4.5, 7.5, 11, 15, 20, 26, 33};
     private static final int DIRECTIONS = 16;
     private static final double MARK = 1.8;
@@ -36,6 +46,7 @@ final class NamePlacing {
     private final Rectangle2D area;
     private final List<Point2D> marks;
     private final List<Line2D> runs;
+    private final List<Line2D> hairs;
     private final List<Rectangle2D> taken;
     private final Map<String, Integer> earlier;
     private final List<Line2D> leaders = new ArrayList<>();
@@ -43,15 +54,15 @@ final class NamePlacing {
     /**
      * @param area in which the names must lie
      * @param marks no name lies on a mark
-     * @param runs lines that a name should not lie on
-     * @param taken areas that are not free
+     * @param around what else is there
      * @param earlier where names stood last, by their ids; they stay there when they can
      */
-    NamePlacing(Rectangle2D area, List<Point2D> marks, List<Line2D> runs, List<Rectangle2D> taken, Map<String, Integer> earlier) {
+    NamePlacing(Rectangle2D area, List<Point2D> marks, Around around, Map<String, Integer> earlier) {
         this.area = area;
         this.marks = marks;
-        this.runs = runs;
-        this.taken = new ArrayList<>(taken);
+        this.runs = around.runs;
+        this.hairs = around.hairs;
+        this.taken = new ArrayList<>(around.taken);
         this.earlier = earlier;
     }
 
@@ -69,7 +80,7 @@ final class NamePlacing {
 
     private Optional<Place> best(Name name) {
         Place best = null;
-        double least = Double.POSITIVE_INFINITY;
+        double least = name.bearable;
         int stay = earlier.getOrDefault(name.id, -1);
         for (int tried = 0; tried < AWAY.length * DIRECTIONS; tried++) {
             double away = AWAY[tried / DIRECTIONS];
@@ -114,7 +125,10 @@ final class NamePlacing {
     private double cost(Name name, Rectangle2D box) {
         double cost = 0;
         for (Line2D run : runs) {
-            cost += run.intersects(box) ? 4 : 0;
+            cost += run.intersects(box) ? 16 : 0;
+        }
+        for (Line2D hair : hairs) {
+            cost += hair.intersects(box) ? 3 : 0;
         }
         var leader = new Line2D.Double(name.at, new Place(0, box).nearest(name.at));
         for (Line2D other : leaders) {

@@ -86,7 +86,7 @@ public final class RunProfile {
         pen.ink(Ink.WATER).width(Pen.FIRM).line(plot.getX(), axes.y(0), plot.getMaxX(), axes.y(0));
         pen.text("loaded waterline", plot.getMaxX(), axes.y(0) + 2.8, Letters.SMALL_RIGHT);
         axes.heights(pen, heights);
-        axes.distances(pen, heights);
+        axes.distances(pen, heights, Optional.of("along the run, straight from place to place"));
         var line = new Path2D.Double();
         way.stops().forEach(stop -> {
             if (line.getCurrentPoint() == null) {

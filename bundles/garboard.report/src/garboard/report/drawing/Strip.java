@@ -11,7 +11,7 @@ import java.util.Optional;
 final class Strip {
 
     static final double LINE = 3.7;
-    private static final double GAP = 3.6;
+    private static final double GAP = 3;
     private static final double SYMBOL_GAP = 1.2;
 
     /** Draws a sign before a text. */

@@ -4,12 +4,22 @@ package garboard.report.drawing;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 import garboard.report.drawing.Elevation.Surface;
 
 /** Where the name of a waterline stands. */
 record SurfaceName(double x, double y, Letters letters) {
+
+    /** Rise over run of a line that letters can stand on either side of. */
+    private static final double FLAT = 0.06;
+
+    /** The area of the name. @param width of its letters */
+    Rectangle2D area(double width) {
+        return new Rectangle2D.Double(letters.anchor() == Letters.Anchor.RIGHT ? x - width : x, y - 2.6, width, 3.4);
+    }
 
     /**
      * At the end where it lies farthest from the level one, and on the side turned away from it; the level one below itself at the right.
@@ -37,10 +47,14 @@ record SurfaceName(double x, double y, Letters letters) {
         return Optional.of(new SurfaceName(at.getX(), y, atRight ? Letters.SMALL_RIGHT : Letters.SMALL_LEFT));
     }
 
-    /** The same in a window, where a steep line may leave at the top or the foot: there, by the line. */
-    static Optional<SurfaceName> within(Surface surface, Surface level, double left, double right, AffineTransform toSheet, Rectangle2D area) {
+    /** The same in a window, where a steep line may leave at the top or the foot: there, by the line. The usual end first. */
+    static List<SurfaceName> within(Surface surface, Surface level, double left, double right, AffineTransform toSheet, Rectangle2D area) {
+        if (surface.name().isEmpty()) {
+            return List.of();
+        }
         if (surface.slope() == 0) {
-            return of(surface, level, left, right, toSheet, area);
+            double y = toSheet.transform(new Point2D.Double(right, surface.at(right)), null).getY() + 3.2;
+            return List.of(new SurfaceName(area.getMaxX() - 1, y, Letters.SMALL_RIGHT), new SurfaceName(area.getX() + 1, y, Letters.SMALL_LEFT));
         }
         double scale = toSheet.getScaleX();
         double highest = (toSheet.getTranslateY() - area.getY() - 4) / scale;
@@ -49,6 +63,24 @@ record SurfaceName(double x, double y, Letters letters) {
         double atLowest = (lowest - surface.atZero()) / surface.slope();
         double from = Math.max(left, Math.min(atHighest, atLowest));
         double to = Math.min(right, Math.max(atHighest, atLowest));
-        return from < to ? of(surface, level, from, to, toSheet, area) : Optional.empty();
+        if (from >= to) {
+            return List.of();
+        }
+        boolean usuallyRight = of(surface, level, from, to, toSheet, area).orElseThrow().letters.anchor() == Letters.Anchor.RIGHT;
+        var places = new ArrayList<SurfaceName>();
+        for (boolean atRight : new boolean[] {usuallyRight, !usuallyRight}) {
+            Point2D end = toSheet.transform(new Point2D.Double(atRight ? to : from, surface.at(atRight ? to : from)), null);
+            boolean turnsAwayAbove = atRight == surface.slope() > 0;
+            places.add(beside(end, atRight, turnsAwayAbove, area));
+            if (Math.abs(surface.slope()) < FLAT) {
+                places.add(beside(end, atRight, !turnsAwayAbove, area));
+            }
+        }
+        return places;
+    }
+
+    private static SurfaceName beside(Point2D end, boolean atRight, boolean above, Rectangle2D area) {
+        double y = Math.clamp(end.getY() + (above ? -1 : 3.2), area.getY() + 3, area.getMaxY() - 1);
+        return new SurfaceName(end.getX() + (atRight ? -1 : 1), y, atRight ? Letters.SMALL_RIGHT : Letters.SMALL_LEFT);
     }
 }

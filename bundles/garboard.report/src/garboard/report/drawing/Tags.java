@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.report.drawing;
 
-import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import garboard.report.drawing.NamePlacing.Around;
 import garboard.report.drawing.NamePlacing.Name;
 import garboard.report.drawing.NamePlacing.Place;
 
@@ -39,8 +39,10 @@ final class Tags {
     private static final double SMALL_LINE = 3.1;
     /** Widths go up in steps, so that a name does not jump aside for a digit more. */
     private static final double STEP = 3;
+    /** A name that matters little is rather left out than put far away or over lines. */
+    private static final double BEARABLE = 14;
     /** More than this share of the area is not filled with letters. */
-    private static final double CALM = 0.2;
+    private static final double CALM = 0.26;
 
     private final Showing showing;
     private final PartWords words;
@@ -49,11 +51,10 @@ final class Tags {
     private final Map<String, Place> places;
 
     /**
-     * @param runs lines that names should not lie on
-     * @param taken areas that are not free
+     * @param around what lies in the area besides the marks
      * @param earlier where names stood last
      */
-    Tags(Showing showing, List<Tagged> tagged, Rectangle2D area, List<Line2D> runs, List<Rectangle2D> taken, Map<String, Integer> earlier, Pen pen) {
+    Tags(Showing showing, List<Tagged> tagged, Rectangle2D area, Around around, Map<String, Integer> earlier, Pen pen) {
         this.showing = showing;
         this.words = new PartWords(showing);
         this.tagged = tagged;
@@ -63,7 +64,7 @@ final class Tags {
             List<Name> names = names(much, pen);
             double letters = names.stream().mapToDouble(name -> name.width() * name.height()).sum();
             if (much == Much.NAMES || letters < CALM * area.getWidth() * area.getHeight()) {
-                found = new NamePlacing(area, marks, runs, taken, earlier).place(names);
+                found = new NamePlacing(area, marks, around, earlier).place(names);
                 if (found.size() == names.size()) {
                     break;
                 }
@@ -79,7 +80,7 @@ final class Tags {
             said.put(one.part.id(), lines);
             double width = lines.stream().mapToDouble(line -> pen.widthOf(line.text, line.letters)).max().orElse(0);
             double height = NAME_LINE + (lines.size() - 1) * SMALL_LINE;
-            names.add(new Name(one.part.id(), one.at(), Math.ceil(width / STEP) * STEP, height));
+            names.add(new Name(one.part.id(), one.at(), Math.ceil(width / STEP) * STEP, height, rank(one) < 4 ? Double.POSITIVE_INFINITY : BEARABLE));
         }
         return names;
     }
