@@ -3,12 +3,13 @@ package garboard.workbench.handlers;
 
 import org.eclipse.e4.core.di.annotations.Execute;
 
-import garboard.workbench.Desk;
+import garboard.workbench.start.ExampleChoice;
 
-/** TODO */
+/** Starts from one of the examples. */
 public final class NewFromExampleHandler {
 
     @Execute
-    void run(Desk desk) {
+    void run(ExampleChoice examples) {
+        examples.choose();
     }
 }

@@ -3,12 +3,13 @@ package garboard.workbench.handlers;
 
 import org.eclipse.e4.core.di.annotations.Execute;
 
-import garboard.workbench.Desk;
+import garboard.session.files.Filing;
 
-/** TODO */
+/** Starts an empty record. */
 public final class NewHandler {
 
     @Execute
-    void run(Desk desk) {
+    void run(Filing filing) {
+        filing.create();
     }
 }

@@ -3,12 +3,13 @@ package garboard.workbench.handlers;
 
 import org.eclipse.e4.core.di.annotations.Execute;
 
-import garboard.workbench.Desk;
+import garboard.session.files.Filing;
 
-/** TODO */
+/** Opens a record, or a workbook with one in it. */
 public final class OpenHandler {
 
     @Execute
-    void run(Desk desk) {
+    void run(Filing filing) {
+        filing.open();
     }
 }

@@ -2,13 +2,14 @@
 package garboard.workbench.handlers;
 
 import org.eclipse.e4.core.di.annotations.Execute;
+import org.eclipse.e4.ui.model.application.MApplication;
+import org.eclipse.swt.widgets.Shell;
 
-import garboard.workbench.Desk;
-
-/** TODO */
+/** Ends the program, as closing its window does. */
 public final class QuitHandler {
 
     @Execute
-    void run(Desk desk) {
+    void run(MApplication application) {
+        ((Shell) application.getChildren().getFirst().getWidget()).close();
     }
 }

@@ -1,14 +1,26 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.handlers;
 
+import org.eclipse.e4.core.di.annotations.CanExecute;
 import org.eclipse.e4.core.di.annotations.Execute;
 
+import garboard.session.files.Filing;
 import garboard.workbench.Desk;
+import garboard.workbench.shell.Notices;
+import garboard.workbench.shell.Saved;
 
-/** TODO */
+/** Saves the open record to a file that the person names. */
 public final class SaveAsHandler {
 
+    @CanExecute
+    boolean canRun(Desk desk) {
+        return desk.open().isPresent();
+    }
+
     @Execute
-    void run(Desk desk) {
+    void run(Filing filing, Notices notices, Desk desk) {
+        if (filing.saveAs()) {
+            notices.say(Saved.words(desk));
+        }
     }
 }

@@ -3,12 +3,13 @@ package garboard.workbench.handlers;
 
 import org.eclipse.e4.core.di.annotations.Execute;
 
-import garboard.workbench.Desk;
+import garboard.workbench.shell.LogFile;
 
-/** TODO */
+/** Shows the log file. */
 public final class ShowLogHandler {
 
     @Execute
-    void run(Desk desk) {
+    void run(LogFile log) {
+        log.show();
     }
 }

@@ -3,12 +3,13 @@ package garboard.workbench.handlers;
 
 import org.eclipse.e4.core.di.annotations.Execute;
 
-import garboard.workbench.Desk;
+import garboard.workbench.shell.Stage;
 
-/** TODO */
+/** Shows the start page; an open record stays open. */
 public final class StartPageHandler {
 
     @Execute
-    void run(Desk desk) {
+    void run(Stage stage) {
+        stage.showStart();
     }
 }

@@ -1,45 +1,90 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.start;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.util.Optional;
+import java.util.List;
 
 import jakarta.annotation.PostConstruct;
+import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 
+import org.eclipse.e4.ui.di.Focus;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.layout.GridLayout;
-import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.custom.ScrolledComposite;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
 
-import garboard.examples.Example;
-import garboard.examples.Examples;
-import garboard.model.io.RecordFile;
-import garboard.model.io.RecordReadException;
+import garboard.session.Listeners.Subscription;
+import garboard.session.files.RecentRecords;
 import garboard.workbench.Desk;
+import garboard.workbench.shell.LeftBehind;
 
-/** TODO */
+/** The start page, made anew when what stands on it changes while it is looked at, or before it is looked at again. */
 public final class StartPart {
 
     @Inject
     private Desk desk;
+    @Inject
+    private StartActions actions;
+    @Inject
+    private RecentRecords recent;
+    @Inject
+    private LeftBehind leftBehind;
+    private ScrolledComposite scrolled;
+    private StartPage page;
+    private List<Subscription> subscriptions = List.of();
+    private boolean due;
 
     @PostConstruct
     void create(Composite parent) {
-        parent.setLayout(new GridLayout());
-        for (Example example : Examples.all()) {
-            var button = new Button(parent, SWT.PUSH);
-            button.setText(example.title());
-            button.addListener(SWT.Selection, event -> open(example));
+        parent.setLayout(new FillLayout());
+        scrolled = new ScrolledComposite(parent, SWT.V_SCROLL);
+        scrolled.setData("garboard.id", "start");
+        scrolled.setExpandHorizontal(true);
+        scrolled.setExpandVertical(true);
+        scrolled.setShowFocusedControl(true);
+        scrolled.addListener(SWT.Resize, event -> page.fit());
+        scrolled.getVerticalBar().setIncrement(scrolled.getDisplay().getSystemFont().getFontData()[0].getHeight() * 3);
+        build(List.of());
+        actions.onChange(this::changed);
+        subscriptions = List.of(desk.onPalette(palette -> changed()), desk.onOpen(open -> changed()), recent.onChange(list -> changed()));
+        changed();
+    }
+
+    /** At most once for all that changes in one go. */
+    private void changed() {
+        if (!due) {
+            due = true;
+            scrolled.getDisplay().asyncExec(() -> leftBehind.whenKnown(found -> scrolled.getDisplay().asyncExec(() -> {
+                if (!scrolled.isDisposed()) {
+                    due = false;
+                    build(found);
+                }
+            })));
         }
     }
 
-    private void open(Example example) {
-        try (InputStream in = example.open()) {
-            desk.show(RecordFile.read(in, example.title()), Optional.empty());
-        } catch (IOException | RecordReadException broken) {
-            throw new IllegalStateException(broken);
+    private void build(List<LeftBehind.Found> found) {
+        StartPage before = page;
+        scrolled.setBackground(desk.palette().ground());
+        page = new StartPage(scrolled, desk, actions, found);
+        scrolled.setContent(page.control());
+        page.fit();
+        if (before != null) {
+            boolean hadFocus = before.holdsFocus();
+            before.control().dispose();
+            if (hadFocus) {
+                page.setFocus();
+            }
         }
+    }
+
+    @Focus
+    void focus() {
+        page.setFocus();
+    }
+
+    @PreDestroy
+    void end() {
+        subscriptions.forEach(Subscription::close);
     }
 }
