@@ -7,10 +7,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
+import garboard.checks.Check;
 import garboard.checks.Evaluation;
 import garboard.checks.Standing;
 import garboard.checks.Verdict;
@@ -24,9 +26,9 @@ public final class FieldStandings {
     private final Map<EStructuralFeature, List<Verdict>> byFeature = new HashMap<>();
     private final Map<EObject, List<Verdict>> bySubject = new HashMap<>();
 
-    private FieldStandings(Evaluation evaluation) {
+    private FieldStandings(Evaluation evaluation, Map<Check<?>, Set<EStructuralFeature>> reads) {
         for (Verdict verdict : evaluation.verdicts()) {
-            for (EStructuralFeature feature : verdict.check().reads()) {
+            for (EStructuralFeature feature : reads.computeIfAbsent(verdict.check(), Check::reads)) {
                 byFeature.computeIfAbsent(feature, none -> new ArrayList<>()).add(verdict);
             }
             for (EObject part = verdict.subject(); part != null; part = part.eContainer()) {
@@ -35,8 +37,9 @@ public final class FieldStandings {
         }
     }
 
-    static FieldStandings of(Evaluation evaluation) {
-        return new FieldStandings(evaluation);
+    /** @param reads what each check reads, as far as that was asked before: it is gathered anew each time, which takes longer than all else here */
+    static FieldStandings of(Evaluation evaluation, Map<Check<?>, Set<EStructuralFeature>> reads) {
+        return new FieldStandings(evaluation, reads);
     }
 
     /**

@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import org.eclipse.emf.ecore.EStructuralFeature;
 
 import garboard.checks.Catalogue;
+import garboard.checks.Check;
 import garboard.checks.Evaluation;
 import garboard.checks.Evaluator;
 import garboard.checks.Verdict;
@@ -31,6 +32,7 @@ public final class LiveVerdicts {
     private final Listeners<Evaluation> listeners = new Listeners<>();
     private final Map<String, List<Verdict>> byCheck = new LinkedHashMap<>();
     private Evaluation evaluation;
+    private final Map<Check<?>, Set<EStructuralFeature>> reads = new HashMap<>();
     private Optional<FieldStandings> byField = Optional.empty();
 
     LiveVerdicts(CommissioningRecord record, Catalogue catalogue, Clock clock) {
@@ -48,7 +50,7 @@ public final class LiveVerdicts {
     /** {@return the verdicts as they stand, by the fields that decide them} */
     public FieldStandings byField() {
         if (byField.isEmpty()) {
-            byField = Optional.of(FieldStandings.of(evaluation));
+            byField = Optional.of(FieldStandings.of(evaluation, reads));
         }
         return byField.get();
     }

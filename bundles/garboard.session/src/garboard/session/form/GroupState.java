@@ -24,7 +24,6 @@ public record GroupState(int fields, int entered, int items, int beside, boolean
 
     /** {@return how a group of the record stands now} */
     public static GroupState of(FormGroup group, OpenRecord open) {
-        FieldStandings standings = open.verdicts().byField();
         int fields = 0;
         int entered = 0;
         int items = 0;
@@ -39,7 +38,7 @@ public record GroupState(int fields, int entered, int items, int beside, boolean
                 fields++;
                 if (field.value().isPresent() || open.edits().unread(field).isPresent()) {
                     entered++;
-                } else if (standings.isBeside(field)) {
+                } else if (open.verdicts().byField().isBeside(field)) {
                     beside++;
                 }
             }

@@ -31,6 +31,7 @@ import garboard.workbench.look.Palette;
 public final class FieldHelp {
 
     private static final int LINES = 4;
+    private static final int PAUSE = 120;
 
     private final FieldContext context;
     private final Composite page;
@@ -38,6 +39,9 @@ public final class FieldHelp {
     private final StyledText words;
     private Optional<Field> shown = Optional.empty();
     private Optional<Control> asker = Optional.empty();
+    private Palette painted;
+    private List<StyleRange> said = List.of();
+    private boolean soon;
 
     /** @param page whose fields are helped with: it and all below it */
     public FieldHelp(Composite parent, OpenRecord record, Desk desk, Composite page) {
@@ -53,7 +57,7 @@ public final class FieldHelp {
         GridDataFactory.fillDefaults().grab(true, false).hint(1, LINES * words.getLineHeight() + 8).applyTo(words);
         Listener focus = this::follow;
         page.getDisplay().addFilter(SWT.FocusIn, focus);
-        List<Subscription> subscriptions = List.of(record.verdicts().onChange(evaluation -> show()), desk.onPalette(palette -> show()));
+        List<Subscription> subscriptions = List.of(record.verdicts().onChange(evaluation -> showSoon()), desk.onPalette(palette -> show()));
         area.addDisposeListener(event -> {
             event.display.removeFilter(SWT.FocusIn, focus);
             subscriptions.forEach(Subscription::close);
@@ -103,13 +107,24 @@ public final class FieldHelp {
         return false;
     }
 
+    /** What the checks say follows a letter later: it is read, not watched, and laying out the words takes as long as judging. */
+    private void showSoon() {
+        if (!soon) {
+            soon = true;
+            area.getDisplay().timerExec(PAUSE, () -> {
+                soon = false;
+                if (!area.isDisposed()) {
+                    show();
+                }
+            });
+        }
+    }
+
     private void show() {
         if (shown.isPresent() && !area.isVisible()) {
             return;
         }
         Palette palette = context.desk().palette();
-        words.setBackground(palette.band());
-        words.setForeground(palette.ink());
         var text = new StringBuilder();
         var styles = new ArrayList<StyleRange>();
         if (shown.isEmpty()) {
@@ -120,10 +135,19 @@ public final class FieldHelp {
             context.desk().labels().how(field.attribute()).ifPresent(how -> append(text, styles, "  " + how, palette.ink(), SWT.NORMAL));
             verdicts(field, text, styles);
         });
+        if (!palette.equals(painted)) {
+            painted = palette;
+            words.setBackground(palette.band());
+            words.setForeground(palette.ink());
+        }
         if (!words.getText().equals(text.toString())) {
             words.setText(text.toString());
+            said = List.of();
         }
-        words.setStyleRanges(styles.toArray(StyleRange[]::new));
+        if (!said.equals(styles)) {
+            words.setStyleRanges(styles.toArray(StyleRange[]::new));
+            said = List.copyOf(styles);
+        }
     }
 
     private void verdicts(Field field, StringBuilder text, List<StyleRange> styles) {

@@ -3,6 +3,7 @@ package garboard.workbench.fields;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Point;
@@ -44,9 +45,14 @@ public final class Section {
         return open;
     }
 
-    /** Says something beside the heading, quietly. */
-    public void note(String words) {
+    /** Says something beside the heading, quietly. @param words asked for whenever they are painted */
+    public void note(Supplier<String> words) {
         head.note(words);
+    }
+
+    /** What is said beside the heading may have changed. */
+    public void noteAgain() {
+        head.control().redraw();
     }
 
     public void setOpen(boolean now) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.fields;
 
+import java.util.function.Supplier;
+
 import org.eclipse.jface.resource.FontDescriptor;
 import org.eclipse.jface.resource.JFaceResources;
 import org.eclipse.jface.resource.LocalResourceManager;
@@ -31,7 +33,7 @@ final class SectionHead {
     private final String heading;
     private final Canvas canvas;
     private final Font font;
-    private String note = "";
+    private Supplier<String> note = () -> "";
     private boolean open;
 
     SectionHead(Composite parent, Desk desk, String heading, Runnable pressed) {
@@ -81,7 +83,7 @@ final class SectionHead {
 
             @Override
             public void getDescription(AccessibleEvent event) {
-                event.result = note;
+                event.result = note.get();
             }
         });
         canvas.getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
@@ -101,11 +103,10 @@ final class SectionHead {
         return canvas;
     }
 
-    void note(String words) {
-        if (!note.equals(words)) {
-            note = words;
-            canvas.redraw();
-        }
+    /** @param words asked for when they are painted, and only then */
+    void note(Supplier<String> words) {
+        note = words;
+        canvas.redraw();
     }
 
     void setOpen(boolean now) {
@@ -139,9 +140,10 @@ final class SectionHead {
         gc.drawText(heading, words.y * 5 / 4, middle - words.y / 2, true);
         gc.setFont(canvas.getFont());
         gc.setForeground(palette.faint());
-        Point quiet = gc.textExtent(note);
+        String beside = note.get();
+        Point quiet = gc.textExtent(beside);
         if (words.y * 2 + words.x + quiet.x < area.width) {
-            gc.drawText(note, area.width - quiet.x - words.y / 2, middle - quiet.y / 2, true);
+            gc.drawText(beside, area.width - quiet.x - words.y / 2, middle - quiet.y / 2, true);
         }
         if (canvas.isFocusControl()) {
             gc.setForeground(palette.accent());

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.page;
 
-import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -24,7 +23,7 @@ final class GroupSection {
     private final Desk desk;
     private final FormGroup group;
     private final Section section;
-    private final List<Subscription> subscriptions;
+    private final Subscription subscription;
     private Optional<FieldRows> rows = Optional.empty();
 
     GroupSection(Composite parent, OpenRecord record, Desk desk, Stop stop, FormGroup group) {
@@ -37,8 +36,8 @@ final class GroupSection {
         if (desk.settings().leftOpen(id).orElse(!state.shut())) {
             section.openLater();
         }
-        subscriptions = List.of(record.edits().onChange(change -> note()), record.verdicts().onChange(evaluation -> note()));
-        note();
+        section.note(this::note);
+        subscription = record.edits().onChange(change -> section.noteAgain());
     }
 
     private String heading(String id) {
@@ -50,9 +49,9 @@ final class GroupSection {
         return GroupState.of(group, record);
     }
 
-    private void note() {
+    private String note() {
         GroupState state = state();
-        section.note(state.fields() == 0 ? "" : desk.texts(GroupSection.class).get("group.entered", state.entered(), state.fields()));
+        return state.fields() == 0 ? "" : desk.texts(GroupSection.class).get("group.entered", state.entered(), state.fields());
     }
 
     private void fill(Composite body) {
@@ -97,7 +96,7 @@ final class GroupSection {
     }
 
     void close() {
-        subscriptions.forEach(Subscription::close);
+        subscription.close();
         rows.ifPresent(FieldRows::close);
     }
 }
