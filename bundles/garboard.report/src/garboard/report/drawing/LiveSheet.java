@@ -26,6 +26,9 @@ public final class LiveSheet {
     private static final double BESIDE = 150;
     private static final double ABOVE = 96;
     private static final double FOR_LEGEND = 38;
+    /** A sheet that is smaller than this is seen in part. */
+    private static final double LEAST_WIDTH = 40;
+    private static final double LEAST_HEIGHT = 26;
     private static final double MARGIN = 1.5;
     private static final double GAP = 4;
 
@@ -71,7 +74,7 @@ public final class LiveSheet {
      * @param measure board on which the letters are measured
      */
     public static LiveSheet of(Showing showing, View view, double width, double height, Board measure, Optional<LiveSheet> earlier, boolean hold) {
-        return new LiveSheet(showing, view, new Rectangle2D.Double(0, 0, width, height), new Pen(measure, Inks.PAPER), earlier, hold);
+        return new LiveSheet(showing, view, new Rectangle2D.Double(0, 0, Math.max(width, LEAST_WIDTH), Math.max(height, LEAST_HEIGHT)), new Pen(measure, Inks.PAPER), earlier, hold);
     }
 
     /** Beside each other where it is wide, above each other where it is high; the side before the cross elevation, elevations before the rest. */

@@ -27,25 +27,27 @@ public final class Water {
     private final Angle trim;
     private final Length sinkage;
     private final boolean roll;
+    private final boolean sails;
 
-    private Water(Angle heel, Angle trim, Length sinkage, boolean roll) {
+    private Water(Angle heel, Angle trim, Length sinkage, boolean roll, boolean sails) {
         this.heel = heel;
         this.trim = trim;
         this.sinkage = sinkage;
         this.roll = roll;
+        this.sails = sails;
     }
 
     static Water about(CommissioningRecord record) {
         Vessel vessel = record.getVessel();
         if (vessel == null) {
-            return new Water(NONE, NONE, LEVEL, false);
+            return new Water(NONE, NONE, LEVEL, false, false);
         }
         boolean sails = sails(vessel);
         Angle usual = sails ? vessel.getDesignHeel() : vessel.getDesignRoll();
         Angle other = sails ? vessel.getDesignRoll() : vessel.getDesignHeel();
         boolean roll = !sails && vessel.getDesignRoll() != null || sails && vessel.getDesignHeel() == null;
         return new Water(entered(usual).or(() -> entered(other)).orElse(NONE), entered(vessel.getDesignTrim()).orElse(NONE),
-            Optional.ofNullable(vessel.getSinkage()).filter(rise -> rise.si() >= 0).orElse(LEVEL), roll);
+            Optional.ofNullable(vessel.getSinkage()).filter(rise -> rise.si() >= 0).orElse(LEVEL), roll, sails);
     }
 
     /** {@return the name of the field of the vessel where its heel or roll belongs: a sailing vessel heels, others roll} */
@@ -77,9 +79,9 @@ public final class Water {
         return sinkage;
     }
 
-    /** {@return whether the inclination across the boat is a roll, not a steady heel} */
+    /** {@return whether the inclination across the boat is a roll, not a steady heel; a sailing vessel of which nothing is entered heels} */
     public boolean rolls() {
-        return roll;
+        return roll && !(sails && heel.si() == 0);
     }
 
     /** {@return how far a person may want to heel her to see what happens: well beyond what she is designed for} */
