@@ -4,7 +4,6 @@ package garboard.trial;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -47,8 +46,10 @@ public record LogFile(Path path, LogFormat format, List<String> firstLines) {
         if (CsvProposal.of(lines, ZoneOffset.UTC).isPresent()) {
             return new LogFile(path, LogFormat.CSV, lines);
         }
-        throw new LogFormatException(path.getFileName() + ": " + (lines.isEmpty() ? "the file is empty" : "its lines are of no format that is read, the first is \""
-            + beginning(lines.get(0)) + "\"") + ". A candump log, NMEA 0183 sentences, Signal K deltas, or a table with headings, units and a column with the time would be right.");
+        String found = lines.isEmpty() ? "the file is empty"
+            : "its lines are of no format that is read, the first is \"" + beginning(lines.get(0)) + "\"";
+        throw new LogFormatException(path.getFileName() + ": " + found + ". A candump log, NMEA 0183 sentences, Signal K deltas, or a table with "
+            + "headings, units and a column with the time would be right.");
     }
 
     private static String beginning(String line) {

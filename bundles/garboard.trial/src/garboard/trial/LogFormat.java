@@ -15,9 +15,12 @@ import garboard.trial.signalk.DeltaLogReader;
 
 /** The formats of logs that are read, told apart by their lines. Endings of file names tell nothing. */
 public enum LogFormat {
-    CANDUMP("CAN frames (candump)", "\\s*(\\([\\d. :-]+\\)\\s+)?\\S+\\s+((RX|TX)\\s.*)?[0-9A-Fa-f]{3,8}(#.*|\\s+\\[\\d+\\].*)", FrameLogReader::candump),
-    GATEWAY("CAN frames (gateway, raw)", "\\s*\\d\\d:\\d\\d:\\d\\d\\.\\d+\\s+[RT]\\s+[0-9A-Fa-f]{8}(\\s+[0-9A-Fa-f]{2})*\\s*", FrameLogReader::gateway),
-    MESSAGES("NMEA 2000 messages", "\\d{4}-\\d\\d-\\d\\d[T -]\\d\\d:\\d\\d:\\d\\d[.\\d]*Z?,\\d+,\\d+,\\d+,\\d+,\\d+(,[0-9A-Fa-f]{2})*.*", MessageLogReader::new),
+    CANDUMP("CAN frames (candump)", "\\s*(\\([\\d. :-]+\\)\\s+)?\\S+\\s+((RX|TX)\\s.*)?[0-9A-Fa-f]{3,8}(#.*|\\s+\\[\\d+\\].*)",
+        FrameLogReader::candump),
+    GATEWAY("CAN frames (gateway, raw)", "\\s*\\d\\d:\\d\\d:\\d\\d\\.\\d+\\s+[RT]\\s+[0-9A-Fa-f]{8}(\\s+[0-9A-Fa-f]{2})*\\s*",
+        FrameLogReader::gateway),
+    MESSAGES("NMEA 2000 messages", "\\d{4}-\\d\\d-\\d\\d[T -]\\d\\d:\\d\\d:\\d\\d[.\\d]*Z?,\\d+,\\d+,\\d+,\\d+,\\d+(,[0-9A-Fa-f]{2})*.*",
+        MessageLogReader::new),
     SIGNAL_K("Signal K deltas", "\\s*\\{.*|\\d{9,};[^;]*;.*", DeltaLogReader::new),
     NMEA_0183("NMEA 0183 sentences", "([\\d:.TZ +-]+[ \\t,;]+)?(\\\\[^\\\\]*\\\\)?[$!][A-Z]{2}[A-Z0-9]*,.*", SentenceLogReader::new),
     /** What is none of the others, see {@code garboard.trial.csv}; without a reader of its own, as it wants a mapping. */

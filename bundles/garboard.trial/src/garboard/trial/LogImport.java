@@ -73,8 +73,8 @@ public final class LogImport {
                 size[0] = bytes;
                 progress.read(bytes);
             });
-            Provenance provenance = new Provenance(log.path().getFileName().toString(), log.format().label(), size[0], HexFormat.of().formatHex(sha256.digest()),
-                tally.isTimeRelative(), tally.sentences());
+            Provenance provenance = new Provenance(log.path().getFileName().toString(), log.format().label(), size[0],
+                HexFormat.of().formatHex(sha256.digest()), tally.isTimeRelative(), tally.sentences());
             writer.finish(provenance, intake.channels());
             return new Outcome(provenance, tally, intake.channels());
         } catch (UncheckedIOException broken) {

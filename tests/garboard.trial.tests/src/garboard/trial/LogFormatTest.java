@@ -27,8 +27,10 @@ class LogFormatTest {
     @CsvSource(delimiter = '!', quoteCharacter = '`', value = {"CANDUMP ! (1772706615.250000) can0 09F20024#017217B0047FFFFF",
         "CANDUMP ! (1772706615.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF", "CANDUMP !   can0  09F20024   [8]  01 72 17 B0 04 7F FF FF",
         "CANDUMP ! (2026-03-05 10:30:15.250000)  can0  RX - -  09F20024   [8]  01 72", "GATEWAY ! 10:30:15.250 R 09F20024 01 72 17 B0 04 7F FF FF",
-        "MESSAGES ! 2026-03-05T10:30:15.250Z,2,127488,36,255,8,01,72,17,b0,04,7f,ff,ff", "SIGNAL_K ! {`updates`:[]}", "SIGNAL_K ! 1772706615250;n2k;{}",
-        "NMEA_0183 ! $ERRPM,E,1,1798.0,,A*58", "NMEA_0183 ! \\c:1772706615*00\\$ERRPM,E,1,1798.0,,A*58", "NMEA_0183 ! 2026-03-05T10:30:15Z $ERRPM,E,1,1798.0,,A*58",
+        "MESSAGES ! 2026-03-05T10:30:15.250Z,2,127488,36,255,8,01,72,17,b0,04,7f,ff,ff", "SIGNAL_K ! {`updates`:[]}",
+            "SIGNAL_K ! 1772706615250;n2k;{}",
+        "NMEA_0183 ! $ERRPM,E,1,1798.0,,A*58", "NMEA_0183 ! \\c:1772706615*00\\$ERRPM,E,1,1798.0,,A*58",
+            "NMEA_0183 ! 2026-03-05T10:30:15Z $ERRPM,E,1,1798.0,,A*58",
         "NMEA_0183 ! 1772706615250;$ERRPM,E,1,1798.0,,A*58"})
     void knowsFormatsByTheirLines(LogFormat format, String line) {
         assertThat(LogFormat.of(List.of("# remark", "", line, line))).contains(format);
@@ -43,7 +45,8 @@ class LogFormatTest {
 
     @Test
     void forgivesACutBeginning() {
-        assertThat(LogFormat.of(List.of("04D4037FFFFF", "(1772706615.250000) can0 09F20024#01", "(1772706615.350000) can0 09F20024#01"))).contains(LogFormat.CANDUMP);
+        assertThat(LogFormat.of(List.of("04D4037FFFFF", "(1772706615.250000) can0 09F20024#01", "(1772706615.350000) can0 09F20024#01")))
+            .contains(LogFormat.CANDUMP);
     }
 
     private Path file(String name, String text) throws IOException {
@@ -68,7 +71,7 @@ class LogFormatTest {
     }
 
     @Test
-    void looksLittleAtALineWithoutEnd() throws IOException {
+    void looksLittleAtALineWithoutEnd() {
         assertThatThrownBy(() -> LogFile.of(file("blank.bin", " 1".repeat(1_000_000)))).isInstanceOf(LogFormatException.class);
     }
 

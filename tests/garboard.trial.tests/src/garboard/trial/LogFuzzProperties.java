@@ -24,10 +24,14 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 
-/** Whatever a file holds, reading comes to an end, throws nothing, and what comes out are numbers. The seeds are fixed so that a build gives the same answer twice. */
+/**
+ * Whatever a file holds, reading comes to an end, throws nothing, and what comes out are numbers. The seeds are fixed so that a build gives the
+ * same answer twice.
+ */
 class LogFuzzProperties {
 
-    private static final CsvMapping TABLE = CsvProposal.of(List.of("time;Spannung (V);Öldruck (bar)", "05.03.2026 11:30:15;231,4;4,1"), ZoneId.of("Europe/Berlin"))
+    private static final CsvMapping TABLE = CsvProposal.of(List.of("time;Spannung (V);Öldruck (bar)", "05.03.2026 11:30:15;231,4;4,1"),
+        ZoneId.of("Europe/Berlin"))
         .orElseThrow().mapping();
 
     private static final String CHARACTERS = "0123456789ABCDEFabcdef,;:.#*$!\\\"{}[]()-+ \nRTZe\uFFFD";
@@ -119,7 +123,8 @@ class LogFuzzProperties {
     void readsAnyFrames(@ForAll long seed) {
         Random random = new Random(seed);
         StringBuilder log = new StringBuilder();
-        int[] known = {127488, 127489, 127497, 127503, 127504, 127505, 127506, 127508, 127512, 127514, 127744, 127751, 126992, 129025, 129033, 130312, 130314, 130316, 65028, 65030, 61444};
+        int[] known = {127488, 127489, 127497, 127503, 127504, 127505, 127506, 127508, 127512, 127514, 127744, 127751, 126992, 129025, 129033,
+            130312, 130314, 130316, 65028, 65030, 61444};
         for (int i = 0; i < 2000; i++) {
             int pgn = known[random.nextInt(known.length)];
             long id = random.nextInt(10) == 0 ? random.nextInt(1 << 29) : (long) random.nextInt(8) << 26 | (long) pgn << 8 | random.nextInt(3);

@@ -29,7 +29,8 @@ class LogImportTest {
 
     @Test
     void bringsALogIntoAStore() throws IOException {
-        LogFile log = LogFile.of(log("(1772706615.250000) can0 09F20024#017217B0047FFFFF", "(1772706615.350000) can0 09F20024#017217B0047FFFFF", "(1772706615.300000) can0 7DF#00"));
+        LogFile log = LogFile.of(log("(1772706615.250000) can0 09F20024#017217B0047FFFFF", "(1772706615.350000) can0 09F20024#017217B0047FFFFF",
+            "(1772706615.300000) can0 7DF#00"));
         Path store = folder.resolve("trial.readings");
         LogImport.Outcome outcome = LogImport.of(log, log.reader(LogOptions.NONE)).into(store, LogProgress.NONE);
         assertThat(outcome.tally().readings()).isEqualTo(4);
@@ -39,7 +40,8 @@ class LogImportTest {
             assertThat(open.provenance().file()).isEqualTo("trial.log");
             assertThat(open.provenance().format()).isEqualTo("CAN frames (candump)");
             assertThat(open.provenance().bytes()).isEqualTo(Files.size(log.path()));
-            assertThat(open.provenance().told()).containsExactly("1 frame was of another kind (error, 11-bit, remote request, CAN FD) and was left out; line 3.");
+            assertThat(open.provenance().told())
+                .containsExactly("1 frame was of another kind (error, 11-bit, remote request, CAN FD) and was left out; line 3.");
             assertThat(open.channels()).hasSize(2);
         }
     }
@@ -65,7 +67,8 @@ class LogImportTest {
     @Test
     void saysWhereAStoreCannotBeWritten() throws IOException {
         LogFile file = LogFile.of(log("$ERRPM,E,1,1798.0,,A*58"));
-        assertThatThrownBy(() -> LogImport.of(file, file.reader(LogOptions.NONE)).into(folder.resolve("no such folder").resolve("trial.readings"), LogProgress.NONE))
+        assertThatThrownBy(() -> LogImport.of(file, file.reader(LogOptions.NONE))
+            .into(folder.resolve("no such folder").resolve("trial.readings"), LogProgress.NONE))
             .isInstanceOf(IOException.class);
     }
 

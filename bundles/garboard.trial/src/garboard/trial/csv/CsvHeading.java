@@ -51,7 +51,8 @@ final class CsvHeading {
 
     private static Optional<CsvColumn> column(int index, String heading, Parts parts) {
         String words = parts.words().toLowerCase(Locale.ROOT).replace('_', ' ');
-        return Words.ROWS.stream().filter(row -> row.word.matcher(words).find()).map(Row::measurand).filter(measurand -> fits(measurand, parts.unit()))
+        return Words.ROWS.stream().filter(row -> row.word.matcher(words).find()).map(Row::measurand)
+            .filter(measurand -> fits(measurand, parts.unit()))
             .findFirst().map(measurand -> new CsvColumn(index, heading, measurand, unit(measurand, parts.unit()), line(words)));
     }
 

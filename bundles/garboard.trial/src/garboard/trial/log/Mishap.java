@@ -18,7 +18,8 @@ public enum Mishap {
     /** Frames of the bus that carry no message of ours: errors, 11-bit, remote, CAN FD. */
     FOREIGN_FRAME("frame was of another kind (error, 11-bit, remote request, CAN FD) and was left out",
         "frames were of another kind (error, 11-bit, remote request, CAN FD) and were left out"),
-    FOREIGN_MESSAGE("message, sentence, path or column was of a kind that is not read", "messages, sentences, paths or columns were of kinds that are not read"),
+    FOREIGN_MESSAGE("message, sentence, path or column was of a kind that is not read",
+        "messages, sentences, paths or columns were of kinds that are not read"),
     /** J1939 messages above 8 bytes go by their own way of packets, which is not read. */
     TRANSPORT_PACKET("packet of a long J1939 message was left out", "packets of long J1939 messages were left out"),
     CUT_MESSAGE("message lacked a frame and was dropped whole", "messages lacked a frame and were dropped whole"),
@@ -35,7 +36,8 @@ public enum Mishap {
     /** One name for several things in one message, so that it cannot be told whose a value is. */
     AMBIGUOUS_VALUE("value had the same name as another of its message and was left out",
         "values had the same name as others of their message and were left out"),
-    TOO_MANY_CHANNELS("reading was of one channel too many for one log and was left out", "readings were of more channels than one log can have and were left out");
+    TOO_MANY_CHANNELS("reading was of one channel too many for one log and was left out",
+        "readings were of more channels than one log can have and were left out");
 
     private final String one;
     private final String several;

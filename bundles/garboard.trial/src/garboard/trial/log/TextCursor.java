@@ -86,7 +86,10 @@ public final class TextCursor {
         return at > from ? number : -1;
     }
 
-    /** A point and decimals as nanoseconds; -1 where there is no digit behind a point, 0 where there is no point. Beyond nine, digits do not count. */
+    /**
+     * A point and decimals as nanoseconds; -1 where there is no digit behind a point, 0 where there is no point. Beyond nine, digits do not
+     * count.
+     */
     public long takeNanoseconds() {
         if (!take('.')) {
             return 0;

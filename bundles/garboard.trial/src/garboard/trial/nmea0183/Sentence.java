@@ -62,7 +62,8 @@ record Sentence(String talker, String type, List<String> fields, OptionalLong ti
         if (head.length() <= talkerLength) {
             return new Nothing();
         }
-        return new Whole(new Sentence(head.substring(0, talkerLength), head.substring(talkerLength), List.of(fields).subList(1, fields.length), time));
+        List<String> rest = List.of(fields).subList(1, fields.length);
+        return new Whole(new Sentence(head.substring(0, talkerLength), head.substring(talkerLength), rest, time));
     }
 
     /** {@return what stands before the checksum, when that is right: the exclusive or of all characters, in two hexadecimal digits} */

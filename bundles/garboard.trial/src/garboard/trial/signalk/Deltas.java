@@ -118,14 +118,18 @@ final class Deltas {
         String name = context + "|" + source + "|" + path;
         Optional<Known> found = known.get(name);
         if (found == null) {
-            found = context.isEmpty() || !path.startsWith(OF_EVERY_SHIP) ? Paths.shared().meaning(path).map(meaning -> new Known(meaning,
-                intake.channel(new Channel(meaning.measurand(), meaning.line(), meaning.instance(), meaning.detail(), new Channel.Origin(context, source, path)))))
-                : Optional.empty();
+            boolean ours = context.isEmpty() || !path.startsWith(OF_EVERY_SHIP);
+            found = ours ? Paths.shared().meaning(path).map(meaning -> known(meaning, new Channel.Origin(context, source, path))) : Optional.empty();
             if (known.size() < MOST_NAMES) {
                 known.put(name, found);
             }
         }
         return found;
+    }
+
+    private Known known(Paths.Meaning meaning, Channel.Origin origin) {
+        return new Known(meaning,
+            intake.channel(new Channel(meaning.measurand(), meaning.line(), meaning.instance(), meaning.detail(), origin)));
     }
 
     private void value(long timeNs, String source, Known target, Delta.Value value) {

@@ -4,8 +4,10 @@ package garboard.trial.signalk;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 import garboard.trial.log.AcLine;
 import garboard.trial.log.Measurand;
@@ -23,11 +25,14 @@ final class Paths {
         this.rows = rows;
     }
 
-    private record Row(Pattern pattern, Measurand measurand, String unit) {
+    private record Row(Pattern pattern, Set<String> parts, Measurand measurand, String unit) {
+
+        private static final Pattern PART = Pattern.compile("\\{(\\w+)}");
 
         static Row of(String[] cells) {
-            String pattern = Pattern.compile("\\{(\\w+)}").matcher(cells[0].replace(".", "\\.")).replaceAll("(?<$1>[^.]+)");
-            return new Row(Pattern.compile(pattern), Measurand.valueOf(cells[1]), cells[2]);
+            String pattern = PART.matcher(cells[0].replace(".", "\\.")).replaceAll("(?<$1>[^.]+)");
+            Set<String> parts = PART.matcher(cells[0]).results().map(part -> part.group(1)).collect(Collectors.toSet());
+            return new Row(Pattern.compile(pattern), parts, Measurand.valueOf(cells[1]), cells[2]);
         }
 
         Optional<Meaning> meaning(String path) {
@@ -35,12 +40,13 @@ final class Paths {
             if (!matcher.matches()) {
                 return Optional.empty();
             }
-            Optional<AcLine> line = part(matcher, "line").map(LINES::get).or(() -> Optional.of(AcLine.NONE).filter(none -> part(matcher, "line").isEmpty()));
-            return line.map(known -> new Meaning(measurand, unit, known, part(matcher, "instance").orElse(""), part(matcher, "detail").orElse("")));
+            AcLine line = parts.contains("line") ? LINES.get(matcher.group("line")) : AcLine.NONE;
+            return line == null ? Optional.empty()
+                : Optional.of(new Meaning(measurand, unit, line, part(matcher, "instance"), part(matcher, "detail")));
         }
 
-        private static Optional<String> part(Matcher matcher, String name) {
-            return matcher.namedGroups().containsKey(name) ? Optional.of(matcher.group(name)) : Optional.empty();
+        private String part(Matcher matcher, String name) {
+            return parts.contains(name) ? matcher.group(name) : "";
         }
     }
 

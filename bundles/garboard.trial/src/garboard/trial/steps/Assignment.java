@@ -43,12 +43,14 @@ public record Assignment(Map<String, String> channelKeys) {
 
     /** {@return an assignment of channels to fields} */
     public static Assignment of(Map<EAttribute, Channel> channels) {
-        return new Assignment(channels.entrySet().stream().collect(Collectors.toMap(entry -> entry.getKey().getName(), entry -> entry.getValue().key())));
+        return new Assignment(channels.entrySet().stream()
+            .collect(Collectors.toMap(entry -> entry.getKey().getName(), entry -> entry.getValue().key())));
     }
 
     private static Optional<EAttribute> field(String name) {
         EStructuralFeature feature = GarboardPackage.Literals.READING.getEStructuralFeature(name);
-        return feature instanceof EAttribute attribute && AssignmentProposal.isFilledByInstruments(attribute) ? Optional.of(attribute) : Optional.empty();
+        return feature instanceof EAttribute attribute && AssignmentProposal.isFilledByInstruments(attribute) ? Optional.of(attribute)
+            : Optional.empty();
     }
 
     /** {@return the channels of a store that are assigned, in the order of the fields; one that the store lacks is left out} */
@@ -62,7 +64,8 @@ public record Assignment(Map<String, String> channelKeys) {
 
     /** Keeps the assignment in a file, one field a line. */
     public void write(Path file) throws IOException {
-        Files.write(file, new TreeMap<>(channelKeys).entrySet().stream().map(entry -> entry.getKey() + PARTED_BY + entry.getValue()).toList(), StandardCharsets.UTF_8);
+        Files.write(file, new TreeMap<>(channelKeys).entrySet().stream().map(entry -> entry.getKey() + PARTED_BY + entry.getValue()).toList(),
+            StandardCharsets.UTF_8);
     }
 
     /** {@return the assignment in a file} Lines that are none are left out: what they said has to be settled anew. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
 
@@ -92,23 +93,27 @@ public record AssignmentProposal(Map<EAttribute, List<StoredChannel>> candidates
         }
         // The lines of one source belong together.
         Channel one = first.get(0).channel();
-        return channels.stream().filter(stored -> stored.readings() > 0 && stored.channel().measurand() == Measurand.AC_POWER && isSameSource(stored.channel(), one))
-            .toList();
+        return power(channels).filter(stored -> isSameSource(stored.channel(), one)).toList();
     }
 
     private static boolean isSameSource(Channel channel, Channel as) {
-        return channel.origin().bus().equals(as.origin().bus()) && channel.origin().sender().equals(as.origin().sender()) && channel.instance().equals(as.instance())
-            && channel.detail().equals(as.detail()) && isSameMessage(channel.origin().message(), as.origin().message());
+        return channel.origin().bus().equals(as.origin().bus()) && channel.origin().sender().equals(as.origin().sender())
+            && channel.instance().equals(as.instance()) && channel.detail().equals(as.detail())
+            && isSameMessage(channel.origin().message(), as.origin().message());
     }
 
     /** The lines are in one message, or in three with numbers that follow each other. */
     private static boolean isSameMessage(String message, String as) {
-        return message.equals(as) || message.matches("12774[456]") && as.matches("12774[456]") || message.matches("650(20|23|26)") && as.matches("650(20|23|26)");
+        return message.equals(as) || List.of("12774[456]", "650(20|23|26)").stream().anyMatch(three -> message.matches(three) && as.matches(three));
+    }
+
+    private static Stream<StoredChannel> power(List<StoredChannel> channels) {
+        return channels.stream().filter(stored -> stored.readings() > 0 && stored.channel().measurand() == Measurand.AC_POWER);
     }
 
     private static List<StoredChannel> power(List<StoredChannel> channels, AcLine line) {
-        return channels.stream().filter(stored -> stored.readings() > 0 && stored.channel().measurand() == Measurand.AC_POWER && stored.channel().line() == line
-            && !OTHER_SOURCES.contains(stored.channel().detail())).sorted(Comparator.comparingLong(StoredChannel::readings).reversed()).toList();
+        return power(channels).filter(stored -> stored.channel().line() == line && !OTHER_SOURCES.contains(stored.channel().detail()))
+            .sorted(Comparator.comparingLong(StoredChannel::readings).reversed()).toList();
     }
 
     /** {@return the fields of a reading that instruments can fill, in the order of the model} */
@@ -124,6 +129,7 @@ public record AssignmentProposal(Map<EAttribute, List<StoredChannel>> candidates
     private static final class Table {
 
         static final List<Way> WAYS = SourcedTable.of(AssignmentProposal.class, "fields.csv").rows().stream()
-            .map(row -> new Way(row[0], Measurand.valueOf(row[1]), AcLine.valueOf(row[2]), Pattern.compile(row[3].isEmpty() ? ".*" : row[3]))).toList();
+            .map(row -> new Way(row[0], Measurand.valueOf(row[1]), AcLine.valueOf(row[2]), Pattern.compile(row[3].isEmpty() ? ".*" : row[3])))
+            .toList();
     }
 }

@@ -54,7 +54,8 @@ public record StepDetector(StepSettings settings) {
             pieces.add(Piece.of(smooth, boundaries[i - 1], boundaries[i]));
         }
         join(pieces, smooth, leastStep);
-        List<Piece> lasting = new ArrayList<>(pieces.stream().filter(piece -> durationS(signal, piece) > (1 - ROUNDING) * settings.leastDwell().si()).toList());
+        double leastS = (1 - ROUNDING) * settings.leastDwell().si();
+        List<Piece> lasting = new ArrayList<>(pieces.stream().filter(piece -> durationS(signal, piece) >= leastS).toList());
         joinOverGaps(lasting, signal, smooth, leastStep);
         giveTransitionsToWhatFollows(lasting, signal);
         return lasting.stream().map(piece -> proposal(signal, piece, highest)).toList();

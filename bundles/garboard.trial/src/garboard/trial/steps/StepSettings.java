@@ -21,8 +21,8 @@ public record StepSettings(Ratio leastStep, TimeSpan leastDwell, Ratio band, Tim
     public StepSettings {
         for (double value : new double[] {leastStep.si(), leastDwell.si(), band.si(), leastWindow.si()}) {
             if (value <= 0) {
-                throw new IllegalArgumentException("smallest step " + leastStep + ", dwell " + leastDwell + ", band " + band + ", window " + leastWindow
-                    + ": all must be more than 0");
+                throw new IllegalArgumentException("smallest step " + leastStep + ", dwell " + leastDwell + ", band " + band + ", window "
+                    + leastWindow + ": all must be more than 0");
             }
         }
     }

@@ -22,11 +22,13 @@ public final class StoredTraces {
 
     /**
      * {@return a channel from a time on and before another, its times counted from there} A reading that is not later than the one before it
-     * is left out, because a trace cannot step back; the log's tally has told of it. Nothing where fewer than two are left. The trace is held in memory: ask for minutes, not for a day.
+     * is left out, because a trace cannot step back; the log's tally has told of it. Nothing where fewer than two are left. The trace is held in
+     * memory: ask for minutes, not for a day.
      *
      * @param kind of the channel's measurand, or of the field it is assigned to
      */
-    public static <Q extends Quantity<Q>> Optional<Trace<Q>> of(ReadingStore store, int channel, Kind<Q> kind, long fromNs, long toNs) throws IOException {
+    public static <Q extends Quantity<Q>> Optional<Trace<Q>> of(ReadingStore store, int channel, Kind<Q> kind, long fromNs,
+        long toNs) throws IOException {
         List<Trace.Sample<Q>> samples = new ArrayList<>();
         long[] last = {Long.MIN_VALUE};
         store.read(channel, fromNs, toNs, (timeNs, si) -> {

@@ -65,7 +65,8 @@ final class PlotColumns implements ReadingVisitor {
     Plot plot() {
         int[] points = IntStream.range(0, times.length).filter(i -> filled[i / POINTS] && isNew(i)).boxed()
             .sorted((one, other) -> Long.compare(times[one], times[other])).mapToInt(Integer::intValue).toArray();
-        return new Plot(Arrays.stream(points).mapToLong(i -> times[i]).toArray(), Arrays.stream(points).mapToDouble(i -> values[i]).toArray(), readings);
+        return new Plot(Arrays.stream(points).mapToLong(i -> times[i]).toArray(), Arrays.stream(points).mapToDouble(i -> values[i]).toArray(),
+            readings);
     }
 
     /** {@return whether no earlier point of the column is the same} */

@@ -11,8 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.zip.CRC32C;
 
-import garboard.trial.log.Channel;
-
 /**
  * The readings of a log, kept in a file beside the record: packed without loss, each part with its checksum, so that a change or a cut is
  * found when it is read. Of the file no more than one part is in memory at a time. Not for several threads at once.
@@ -93,7 +91,7 @@ public final class ReadingStore implements Closeable {
         return index.channels();
     }
 
-    /** {@return the channel with a key} See {@link Channel#key()}. */
+    /** {@return the channel with a key} See {@link garboard.trial.log.Channel#key()}. */
     public Optional<StoredChannel> withKey(String key) {
         return index.channels().stream().filter(stored -> stored.channel().key().equals(key)).findFirst();
     }

@@ -114,7 +114,8 @@ public final class ReadingStoreWriter implements ReadingSink, Closeable {
                 pack(i);
             }
         }
-        List<StoredChannel> stored = counts.stream().map(count -> new StoredChannel(count.number(), count.channel(), count.readings(), count.missing())).toList();
+        List<StoredChannel> stored = counts.stream().map(count -> new StoredChannel(count.number(), count.channel(), count.readings(),
+            count.missing())).toList();
         byte[] index = new StoreIndex(provenance, stored, chunks).bytes();
         CRC32C checksum = new CRC32C();
         checksum.update(index);

@@ -37,8 +37,9 @@ record StoreIndex(Provenance provenance, List<StoredChannel> channels, List<Chun
         out.writeInt(channels.size());
         for (StoredChannel stored : channels) {
             Channel channel = stored.channel();
-            for (String part : List.of(channel.measurand().name(), channel.line().name(), channel.instance(), channel.detail(), channel.origin().bus(),
-                channel.origin().sender(), channel.origin().message())) {
+            Channel.Origin origin = channel.origin();
+            for (String part : List.of(channel.measurand().name(), channel.line().name(), channel.instance(), channel.detail(), origin.bus(),
+                origin.sender(), origin.message())) {
                 text(out, part);
             }
             out.writeLong(stored.readings());
@@ -65,9 +66,7 @@ record StoreIndex(Provenance provenance, List<StoredChannel> channels, List<Chun
             int channelCount = in.readInt();
             List<StoredChannel> channels = new ArrayList<>();
             for (int i = 0; i < channelCount; i++) {
-                List<String> parts = texts(in, 7);
-                channels.add(new StoredChannel(i, new Channel(Measurand.valueOf(parts.get(0)), AcLine.valueOf(parts.get(1)), parts.get(2), parts.get(3),
-                    new Channel.Origin(parts.get(4), parts.get(5), parts.get(6))), in.readLong(), in.readLong()));
+                channels.add(new StoredChannel(i, channel(texts(in, 7)), in.readLong(), in.readLong()));
             }
             int chunkCount = in.readInt();
             List<Chunk> chunks = new ArrayList<>();
@@ -78,6 +77,11 @@ record StoreIndex(Provenance provenance, List<StoredChannel> channels, List<Chun
         } catch (IOException | IllegalArgumentException notOurs) { // a measurand of a later version, say
             throw new StoreDamagedException("the list of channels cannot be read; it may have been written by a later version", notOurs);
         }
+    }
+
+    private static Channel channel(List<String> parts) {
+        return new Channel(Measurand.valueOf(parts.get(0)), AcLine.valueOf(parts.get(1)), parts.get(2), parts.get(3),
+            new Channel.Origin(parts.get(4), parts.get(5), parts.get(6)));
     }
 
     private static void text(DataOutputStream out, String text) throws IOException {

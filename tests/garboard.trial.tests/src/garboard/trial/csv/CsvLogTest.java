@@ -36,7 +36,8 @@ class CsvLogTest {
 
     @Test
     void readsATableWithUnitsInItsHeadings() {
-        Collected log = read(ZoneOffset.UTC, "# recorder: made up", "time,gen.voltage[V],gen.current[A],gen.power[kW],engine.speed[rpm],coolant[degC],heel[deg]",
+        Collected log = read(ZoneOffset.UTC, "# recorder: made up",
+            "time,gen.voltage[V],gen.current[A],gen.power[kW],engine.speed[rpm],coolant[degC],heel[deg]",
             "2026-03-05T10:30:15.000Z,229.3,36.6,7.98,1500,86.1,-12.5", "2026-03-05T11:30:16.000+01:00,229.2,,7.97,1501.25,86.1,-8.9");
         assertThat(log.values(Measurand.AC_VOLTAGE)).containsExactly(229.3, 229.2);
         assertThat(log.values(Measurand.AC_CURRENT)).containsExactly(36.6);
@@ -83,7 +84,8 @@ class CsvLogTest {
     @Test
     void refusesALocalTimeThatExistsTwiceOrNotAtAll() {
         // Clocks in central Europe go back on 2026-10-25 at 3 h and forward on 2026-03-29 at 2 h (last Sundays of the months, Directive 2000/84/EC)
-        String[] lines = {"time,Voltage [V]", "2026-10-25 01:30:00,230.1", "2026-10-25 02:30:00,230.2", "2026-03-29 02:30:00,230.3", "2026-10-25 02:30:00+01:00,230.4"};
+        String[] lines = {"time,Voltage [V]", "2026-10-25 01:30:00,230.1", "2026-10-25 02:30:00,230.2", "2026-03-29 02:30:00,230.3",
+            "2026-10-25 02:30:00+01:00,230.4"};
         Collected log = read(BERLIN, lines);
         assertThat(log.values(Measurand.AC_VOLTAGE)).containsExactly(230.1, 230.4);
         assertThat(log.tally().of(Mishap.AMBIGUOUS_TIME)).isEqualTo(2);
@@ -93,7 +95,8 @@ class CsvLogTest {
 
     @Test
     void keepsAStrayQuoteFromSwallowingTheRest() {
-        Collected log = read(ZoneOffset.UTC, "time,Voltage [V]", "2026-03-05T10:30:15Z,230.1", "2026-03-05T10:30:16Z,\"230.2", "2026-03-05T10:30:17Z,230.3");
+        Collected log = read(ZoneOffset.UTC, "time,Voltage [V]", "2026-03-05T10:30:15Z,230.1", "2026-03-05T10:30:16Z,\"230.2",
+            "2026-03-05T10:30:17Z,230.3");
         assertThat(log.values(Measurand.AC_VOLTAGE)).containsExactly(230.1, 230.3);
         assertThat(log.tally().of(Mishap.UNREADABLE_LINE)).isEqualTo(1);
     }
@@ -112,7 +115,8 @@ class CsvLogTest {
 
     @Test
     void countsTemperaturesBelowAbsoluteZeroAsImpossible() {
-        Collected log = read(ZoneOffset.UTC, "time,Coolant [degC]", "2026-03-05T10:30:15Z,-300", "2026-03-05T10:30:16Z,-200", "2026-03-05T10:30:17Z,80");
+        Collected log = read(ZoneOffset.UTC, "time,Coolant [degC]", "2026-03-05T10:30:15Z,-300", "2026-03-05T10:30:16Z,-200",
+            "2026-03-05T10:30:17Z,80");
         assertThat(log.values(Measurand.COOLANT_TEMPERATURE)).hasSize(1);
         assertThat(log.tally().of(Mishap.IMPOSSIBLE)).isEqualTo(2);
     }
@@ -127,7 +131,8 @@ class CsvLogTest {
 
     @Test
     void doesNotTakeANumberWithoutUnitForAMeasurement() {
-        CsvProposal proposal = CsvProposal.of(List.of("time,Voltage,Oil pressure [V],Current [A],Current (A)", "2026-03-05T10:30:15Z,230.1,4.1,3.5,3.6"), ZoneOffset.UTC).orElseThrow();
+        CsvProposal proposal = CsvProposal.of(List.of("time,Voltage,Oil pressure [V],Current [A],Current (A)",
+            "2026-03-05T10:30:15Z,230.1,4.1,3.5,3.6"), ZoneOffset.UTC).orElseThrow();
         assertThat(proposal.mapping().columns()).extracting(CsvColumn::heading).containsExactly("Current [A]", "Current (A)");
         assertThat(proposal.doubts()).containsExactly("What these columns hold, or in which unit, is not clear: Voltage, Oil pressure [V].",
             "These columns seem to hold the same: Current [A], Current (A).");
@@ -145,7 +150,8 @@ class CsvLogTest {
 
     @Test
     void seesByADayAboveTwelveThatItComesFirst() {
-        CsvProposal proposal = CsvProposal.of(List.of("date,time,Voltage [V]", "03/04/2026,10:30:15,120.1", "13/04/2026,10:30:15,120.1"), ZoneOffset.UTC).orElseThrow();
+        CsvProposal proposal = CsvProposal.of(List.of("date,time,Voltage [V]", "03/04/2026,10:30:15,120.1", "13/04/2026,10:30:15,120.1"),
+            ZoneOffset.UTC).orElseThrow();
         assertThat(proposal.mapping().time().order()).isEqualTo(LogStamps.DateOrder.DAY_MONTH_YEAR);
     }
 
@@ -158,11 +164,15 @@ class CsvLogTest {
 
     @Test
     void readsUnitsInAllTheirPlaces() {
-        assertThat(Stream.of("gen.voltage[V]", "Coolant (°C)", "speed_rpm", "Oil pressure psi", "L2 current [A]", "Phase 3 voltage (V)", "cos phi", "raw water flow L/min",
-            "Fuel rate [l/h]", "back pressure [mbar]", "exhaust temp °F", "Power [kW]", "Reactive power [kvar]", "CO [ppm]").map(heading -> CsvHeading.read(0, heading).orElseThrow())
+        assertThat(Stream.of("gen.voltage[V]", "Coolant (°C)", "speed_rpm", "Oil pressure psi", "L2 current [A]", "Phase 3 voltage (V)",
+            "cos phi", "raw water flow L/min",
+            "Fuel rate [l/h]", "back pressure [mbar]", "exhaust temp °F", "Power [kW]", "Reactive power [kvar]", "CO [ppm]")
+                .map(heading -> CsvHeading.read(0, heading).orElseThrow())
             .map(column -> column.measurand() + " " + column.unit() + " " + column.line()))
-            .containsExactly("AC_VOLTAGE V NONE", "COOLANT_TEMPERATURE °C NONE", "ENGINE_SPEED rpm NONE", "OIL_PRESSURE psi NONE", "AC_CURRENT A L2", "AC_VOLTAGE V L3",
-                "POWER_FACTOR 1 NONE", "RAW_WATER_FLOW L/min NONE", "FUEL_RATE l/h NONE", "EXHAUST_BACK_PRESSURE mbar NONE", "EXHAUST_TEMPERATURE °F NONE", "AC_POWER kW NONE",
+            .containsExactly("AC_VOLTAGE V NONE", "COOLANT_TEMPERATURE °C NONE", "ENGINE_SPEED rpm NONE", "OIL_PRESSURE psi NONE",
+                "AC_CURRENT A L2", "AC_VOLTAGE V L3",
+                "POWER_FACTOR 1 NONE", "RAW_WATER_FLOW L/min NONE", "FUEL_RATE l/h NONE", "EXHAUST_BACK_PRESSURE mbar NONE",
+                    "EXHAUST_TEMPERATURE °F NONE", "AC_POWER kW NONE",
                 "AC_REACTIVE_POWER kvar NONE", "CARBON_MONOXIDE ppm NONE");
     }
 
@@ -170,10 +180,12 @@ class CsvLogTest {
     void refusesAMappingThatCannotBe() {
         assertThatThrownBy(() -> new CsvColumn(1, "Oil", Measurand.OIL_PRESSURE, "V", AcLine.NONE)).isInstanceOf(IllegalArgumentException.class)
             .hasMessageStartingWith("column Oil: V is no unit of a gauge pressure; right would be kPa, bar");
-        assertThatThrownBy(() -> new CsvColumn(1, "Oil", Measurand.OIL_PRESSURE, "", AcLine.NONE)).hasMessageContaining("no unit of a gauge pressure");
+        assertThatThrownBy(() -> new CsvColumn(1, "Oil", Measurand.OIL_PRESSURE, "", AcLine.NONE))
+            .hasMessageContaining("no unit of a gauge pressure");
         CsvTime time = new CsvTime(CsvTime.Form.TOGETHER, 0, 0, LogStamps.DateOrder.YEAR_MONTH_DAY, ZoneOffset.UTC);
         assertThatThrownBy(() -> new CsvMapping(',', ',', List.of("time"), time, List.of())).hasMessageContaining("cannot be the decimal sign");
-        assertThatThrownBy(() -> new CsvMapping(',', '.', List.of("time"), time, List.of(new CsvColumn(1, "U", Measurand.AC_VOLTAGE, "V", AcLine.NONE))))
+        assertThatThrownBy(() -> new CsvMapping(',', '.', List.of("time"), time,
+            List.of(new CsvColumn(1, "U", Measurand.AC_VOLTAGE, "V", AcLine.NONE))))
             .hasMessageContaining("beyond the last");
     }
 }

@@ -20,7 +20,8 @@ class CsvMappingsTest {
 
     private static final CsvMapping SETTLED = new CsvMapping(';', ',', List.of("Datum", "Uhrzeit", "U [V]", "Öl"),
         new CsvTime(CsvTime.Form.DATE_AND_TIME, 0, 1, LogStamps.DateOrder.DAY_MONTH_YEAR, ZoneId.of("Europe/Berlin")),
-        List.of(new CsvColumn(2, "U [V]", Measurand.AC_VOLTAGE, "V", AcLine.L2), new CsvColumn(3, "Öl", Measurand.OIL_PRESSURE, "bar", AcLine.NONE)));
+        List.of(new CsvColumn(2, "U [V]", Measurand.AC_VOLTAGE, "V", AcLine.L2),
+            new CsvColumn(3, "Öl", Measurand.OIL_PRESSURE, "bar", AcLine.NONE)));
 
     @TempDir
     private Path folder;

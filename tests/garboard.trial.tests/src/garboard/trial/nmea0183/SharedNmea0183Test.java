@@ -29,9 +29,11 @@ class SharedNmea0183Test {
     private static final Instant START = Instant.parse("2026-09-22T07:00:00Z");
 
     /** Unit of a transducer: what one of it is in the SI unit, and what its zero is. */
-    private static final Map<String, double[]> SI = Map.ofEntries(Map.entry("A D", new double[] {Math.PI / 180, 0}), Map.entry("C C", new double[] {1, 273.15}),
+    private static final Map<String, double[]> SI = Map.ofEntries(Map.entry("A D", new double[] {Math.PI / 180, 0}),
+        Map.entry("C C", new double[] {1, 273.15}),
         Map.entry("P B", new double[] {1e5, 0}), Map.entry("P P", new double[] {1, 0}), Map.entry("T R", new double[] {2 * Math.PI / 60, 0}),
-        Map.entry("U V", new double[] {1, 0}), Map.entry("I A", new double[] {1, 0}), Map.entry("F H", new double[] {1, 0}), Map.entry("R l", new double[] {1e-3, 0}),
+        Map.entry("U V", new double[] {1, 0}), Map.entry("I A", new double[] {1, 0}), Map.entry("F H", new double[] {1, 0}),
+            Map.entry("R l", new double[] {1e-3, 0}),
         Map.entry("E P", new double[] {0.01, 0}), Map.entry("V M", new double[] {1, 0}));
 
     @TestFactory
@@ -40,7 +42,8 @@ class SharedNmea0183Test {
         for (JsonElement one : SharedLogs.json("nmea0183-samples.json").getAsJsonArray("samples")) {
             JsonObject sample = one.getAsJsonObject();
             String line = sample.get("line").getAsString();
-            tests.add(DynamicTest.dynamicTest(line, () -> assertRead(sample, Collected.from(new SentenceLogReader(LogOptions.NONE.startingAt(START)), line))));
+            tests.add(DynamicTest.dynamicTest(line, () -> assertRead(sample,
+                Collected.from(new SentenceLogReader(LogOptions.NONE.startingAt(START)), line))));
         }
         assertThat(tests).hasSize(14);
         return tests;
@@ -57,7 +60,8 @@ class SharedNmea0183Test {
             case "RPM" -> assertSpeed(expected, found);
             case "XDR" -> assertTransducers(expected.getAsJsonArray("items"), found);
             case "MTW" -> assertThat(found.values(Measurand.SEA_TEMPERATURE)).containsExactly(expected.get("celsius").getAsDouble() + 273.15);
-            case "ZDA" -> assertThat(found.values(Measurand.CLOCK)).containsExactly((double) Instant.parse(expected.get("utc").getAsString()).getEpochSecond());
+            case "ZDA" -> assertThat(found.values(Measurand.CLOCK)).containsExactly((double) Instant.parse(expected.get("utc").getAsString())
+                .getEpochSecond());
             case "RMC" -> assertCourse(expected, found);
             default -> throw new AssertionError(expected);
         }
@@ -95,6 +99,7 @@ class SharedNmea0183Test {
         assertThat(Math.toDegrees(found.values(Measurand.LATITUDE).get(0))).isCloseTo(expected.get("latitude").getAsDouble(), within(1e-6));
         assertThat(Math.toDegrees(found.values(Measurand.LONGITUDE).get(0))).isCloseTo(expected.get("longitude").getAsDouble(), within(1e-6));
         assertThat(found.values(Measurand.SPEED_OVER_GROUND).get(0)).isCloseTo(expected.get("sogKnots").getAsDouble() * 1852 / 3600, within(1e-9));
-        assertThat(Math.toDegrees(found.values(Measurand.COURSE_OVER_GROUND).get(0))).isCloseTo(expected.get("cogDegrees").getAsDouble(), within(1e-9));
+        assertThat(Math.toDegrees(found.values(Measurand.COURSE_OVER_GROUND).get(0)))
+            .isCloseTo(expected.get("cogDegrees").getAsDouble(), within(1e-9));
     }
 }

@@ -38,9 +38,12 @@ class CandumpLogTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"(1772706615.250000) can0 09F20024#017217B0047FFFFF", "(1772706615.250000)  can0 09F20024#017217B0047FFFFF",
-        "(1772706615.250000000) slcan0 09F20024#017217B0047FFFFF R", "(1772706615.250000) can0 09f20024#01.72.17.b0.04.7f.ff.ff", "(1772706615.25) can0 09F20024#017217B0047FFFFF T",
-        " (1772706615.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF", " (1772706615.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF   '.r......'",
-        "(1772706615.250000)  can0  RX - -  09F20024   [8]  01 72 17 B0 04 7F FF FF", " (2026-03-05 10:30:15.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF",
+        "(1772706615.250000000) slcan0 09F20024#017217B0047FFFFF R", "(1772706615.250000) can0 09f20024#01.72.17.b0.04.7f.ff.ff",
+            "(1772706615.25) can0 09F20024#017217B0047FFFFF T",
+        " (1772706615.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF",
+            " (1772706615.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF   '.r......'",
+        "(1772706615.250000)  can0  RX - -  09F20024   [8]  01 72 17 B0 04 7F FF FF",
+            " (2026-03-05 10:30:15.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF",
         "(1772706615.250000) can0 09F20024#017217B0047FFFFF_9"})
     void readsEveryFormOfALine(String line) {
         Collected log = read(line);
@@ -54,8 +57,10 @@ class CandumpLogTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"(1772706615.250000) can0 20000004#0004000000000000", "(1772706615.250000) can0 7DF#0201050000000000", "(1772706615.250000) can0 09F20024#R8",
-        "(1772706615.250000) can0 09F20024#R", "(1772706615.250000) can0 09F20024##1112233", "(1772706615.250000) can0 123#", "  can0  09F20024   [8]  remote request",
+    @ValueSource(strings = {"(1772706615.250000) can0 20000004#0004000000000000", "(1772706615.250000) can0 7DF#0201050000000000",
+        "(1772706615.250000) can0 09F20024#R8",
+        "(1772706615.250000) can0 09F20024#R", "(1772706615.250000) can0 09F20024##1112233", "(1772706615.250000) can0 123#",
+            "  can0  09F20024   [8]  remote request",
         "(1772706615.250000)  can0  09F20024  [12]  01 72 17 B0 04 7F FF FF 00 00 00 00", "(1772706615.250000) can0 00000123#81:00:12345678#112233"})
     void countsFramesOfOtherKinds(String line) {
         Collected log = read(line);
@@ -65,9 +70,11 @@ class CandumpLogTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"(1772706615.250000) can0 09F20024#017217B0047FFFF", "(1772706615.250000) can0 09F20024#017217B0047FFFFF00", "(1772706615.250000) can0 9F20024#01",
+    @ValueSource(strings = {"(1772706615.250000) can0 09F20024#017217B0047FFFF", "(1772706615.250000) can0 09F20024#017217B0047FFFFF00",
+        "(1772706615.250000) can0 9F20024#01",
         "(1772706615.250000) can0 09F20024", "(1772706615.250000) can0", "(1772706615.250000)", "(1772706615.250000) can0 09F2002G#017217B0047FFFFF",
-        "(1772706615.250000) can0 09F20024#01721ZB0047FFFFF", "(1772706615.250000) can0 09F20024#017217B0047FFFFF X", "(1772706615.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF",
+        "(1772706615.250000) can0 09F20024#01721ZB0047FFFFF", "(1772706615.250000) can0 09F20024#017217B0047FFFFF X",
+            "(1772706615.250000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF",
         "(1772706615.250000) can0 109F20024#017217B0047FFFFF", "(1772706615.250000) can0 09F20024#017217B0047FFFFF R extra"})
     void countsLinesThatAreNoFrames(String line) {
         Collected log = read(line);
@@ -76,8 +83,10 @@ class CandumpLogTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"(17727066x5.250000) can0 09F20024#017217B0047FFFFF", "(1772706615.) can0 09F20024#017217B0047FFFFF", "(1772706615.250000 can0 09F20024#017217B0047FFFFF",
-        "() can0 09F20024#017217B0047FFFFF", "(-1772706615.250000) can0 09F20024#017217B0047FFFFF", "(99999999999999999999.250000) can0 09F20024#017217B0047FFFFF"})
+    @ValueSource(strings = {"(17727066x5.250000) can0 09F20024#017217B0047FFFFF", "(1772706615.) can0 09F20024#017217B0047FFFFF",
+        "(1772706615.250000 can0 09F20024#017217B0047FFFFF",
+        "() can0 09F20024#017217B0047FFFFF", "(-1772706615.250000) can0 09F20024#017217B0047FFFFF",
+            "(99999999999999999999.250000) can0 09F20024#017217B0047FFFFF"})
     void countsStampsThatCannotBeRead(String line) {
         Collected log = read(line);
         assertThat(log.readings()).isEmpty();
@@ -100,7 +109,8 @@ class CandumpLogTest {
     void takesLocalStampsFromTheirZoneAndLeavesOutThoseThatExistTwice() {
         // Clocks in central Europe go back on 2026-10-25 at 3 h (Directive 2000/84/EC)
         Collected log = Collected.from(FrameLogReader.candump(LogOptions.NONE.in(ZoneId.of("Europe/Berlin"))),
-            "(2026-10-25 01:30:00.000000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF", "(2026-10-25 02:30:00.000000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF");
+            "(2026-10-25 01:30:00.000000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF",
+                "(2026-10-25 02:30:00.000000)  can0  09F20024   [8]  01 72 17 B0 04 7F FF FF");
         assertThat(log.values(Measurand.ENGINE_SPEED)).hasSize(1);
         assertThat(log.readings().get(0).timeNs()).isEqualTo(ns("2026-10-24T23:30:00Z"));
         assertThat(log.tally().of(Mishap.AMBIGUOUS_TIME)).isEqualTo(1);
@@ -108,7 +118,8 @@ class CandumpLogTest {
 
     @Test
     void keepsTheOrderOfTheFileWhereTimeStepsBack() {
-        Collected log = read("(1772706615.500000) can0 09F20024#" + DATA, "(1772706615.250000) can0 09F20024#" + DATA, "(1772706615.750000) can0 09F20024#" + DATA);
+        Collected log = read("(1772706615.500000) can0 09F20024#" + DATA, "(1772706615.250000) can0 09F20024#" + DATA,
+            "(1772706615.750000) can0 09F20024#" + DATA);
         assertThat(log.readings(channel -> channel.measurand() == Measurand.ENGINE_SPEED)).extracting(Collected.Reading::timeNs)
             .containsExactly(ns("2026-03-05T10:30:15.500Z"), ns("2026-03-05T10:30:15.250Z"), ns("2026-03-05T10:30:15.750Z"));
         assertThat(log.tally().of(Mishap.TIME_STEPS_BACK)).isEqualTo(1);
@@ -118,18 +129,21 @@ class CandumpLogTest {
 
     @Test
     void keepsBusesSendersAndInstancesApart() {
-        Collected log = read("(1772706615.250000) can0 09F20024#" + DATA, "(1772706615.250000) can1 09F20024#" + DATA, "(1772706615.250000) can0 09F20025#" + DATA,
+        Collected log = read("(1772706615.250000) can0 09F20024#" + DATA, "(1772706615.250000) can1 09F20024#" + DATA,
+            "(1772706615.250000) can0 09F20025#" + DATA,
             "(1772706615.250000) can0 09F20024#00" + DATA.substring(2), "(1772706615.250000) can0 09F20024#" + DATA);
         assertThat(log.intake().channels()).filteredOn(count -> count.channel().measurand() == Measurand.ENGINE_SPEED)
             .extracting(count -> count.channel().toString() + " " + count.readings())
-            .containsExactly("engine speed, 1 (can0, source 36, 127488) 2", "engine speed, 1 (can1, source 36, 127488) 1", "engine speed, 1 (can0, source 37, 127488) 1",
+            .containsExactly("engine speed, 1 (can0, source 36, 127488) 2", "engine speed, 1 (can1, source 36, 127488) 1",
+                "engine speed, 1 (can0, source 37, 127488) 1",
                 "engine speed, 0 (can0, source 36, 127488) 1");
     }
 
     @Test
     void tellsNotAvailableOutOfRangeAndReservedApart() {
         // 127488: speed FFFE, FFFD, FFFF with boost FFFF, each not a number (NMEA 2000 reserves the three highest codes)
-        Collected log = read("(1772706615.250000) can0 09F20024#01FEFFFFFF7FFFFF", "(1772706615.350000) can0 09F20024#01FDFFFFFF7FFFFF", "(1772706615.450000) can0 09F20024#01FFFFFFFF7FFFFF");
+        Collected log = read("(1772706615.250000) can0 09F20024#01FEFFFFFF7FFFFF", "(1772706615.350000) can0 09F20024#01FDFFFFFF7FFFFF",
+            "(1772706615.450000) can0 09F20024#01FFFFFFFF7FFFFF");
         assertThat(log.readings()).isEmpty();
         assertThat(log.tally().of(Mishap.OUT_OF_RANGE)).isEqualTo(1);
         assertThat(log.tally().of(Mishap.RESERVED)).isEqualTo(1);
@@ -155,7 +169,8 @@ class CandumpLogTest {
     @Test
     void countsWhatItDoesNotReadByItsNumber() {
         // 59904 ISO request, 60928 address claim (J1939-21, -81), 65280 a maker's own; 60416 announces packets
-        Collected log = read("(1772706615.250000) can0 18EAFF16#00EE00", "(1772706615.250000) can0 18EEFF16#0102030405060708", "(1772706615.250000) can0 18FF0016#0102030405060708",
+        Collected log = read("(1772706615.250000) can0 18EAFF16#00EE00", "(1772706615.250000) can0 18EEFF16#0102030405060708",
+            "(1772706615.250000) can0 18FF0016#0102030405060708",
             "(1772706615.250000) can0 18FF0016#0102030405060708", "(1772706615.250000) can0 1CECFF16#20120003FFCAFE00");
         assertThat(log.tally().foreignByKind()).containsExactlyInAnyOrderEntriesOf(Map.of("59904", 1L, "60928", 1L, "65280", 2L));
         assertThat(log.tally().of(Mishap.FOREIGN_MESSAGE)).isEqualTo(4);
@@ -176,7 +191,8 @@ class CandumpLogTest {
 
     @Test
     void dropsAMessageLineThatIsShorterThanItSays() {
-        Collected log = Collected.from(new MessageLogReader(LogOptions.NONE), "2026-03-05T10:30:15.250Z,2,127488,36,255,8,01,72,17,b0", "2026-03-05T10:30:15.250Z,2,127488,36,999,8,01",
+        Collected log = Collected.from(new MessageLogReader(LogOptions.NONE), "2026-03-05T10:30:15.250Z,2,127488,36,255,8,01,72,17,b0",
+            "2026-03-05T10:30:15.250Z,2,127488,36,999,8,01",
             "2026-03-05T10:30:15.250Z,2,127488,300,255,8,01");
         assertThat(log.readings()).isEmpty();
         assertThat(log.tally().of(Mishap.CUT_MESSAGE)).isEqualTo(2);

@@ -31,7 +31,8 @@ final class ExpectedFields {
             if (field.getValue() instanceof JsonArray lines) {
                 for (int i = 0; i < lines.size(); i++) {
                     for (Map.Entry<String, JsonElement> ofLine : lines.get(i).getAsJsonObject().entrySet()) {
-                        assertField(what + " line " + i, layout, ofLine.getKey(), bytes, 8 * MessageLayout.LINE_BYTES * i, ofLine.getValue().getAsJsonObject());
+                        assertField(what + " line " + i, layout, ofLine.getKey(), bytes, 8 * MessageLayout.LINE_BYTES * i, ofLine.getValue()
+                            .getAsJsonObject());
                         compared++;
                     }
                 }

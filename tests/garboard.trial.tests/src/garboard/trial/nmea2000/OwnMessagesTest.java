@@ -37,7 +37,8 @@ class OwnMessagesTest {
     }
 
     private static void assertRead(List<String> lines) {
-        Collected log = Collected.from(FrameLogReader.candump(LogOptions.NONE), lines.stream().filter(line -> line.startsWith("(")).toArray(String[]::new));
+        Collected log = Collected.from(FrameLogReader.candump(LogOptions.NONE), lines.stream().filter(line -> line.startsWith("("))
+            .toArray(String[]::new));
         List<String> expected = lines.stream().filter(line -> line.startsWith(">")).map(line -> line.substring(2)).toList();
         assertThat(log.readings()).extracting(reading -> what(reading.channel().measurand(), reading.channel().line()))
             .containsExactlyElementsOf(expected.stream().map(OwnMessagesTest::what).toList());

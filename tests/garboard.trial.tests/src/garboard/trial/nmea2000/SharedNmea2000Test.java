@@ -42,7 +42,8 @@ class SharedNmea2000Test {
         int messages = 0;
         for (JsonElement vector : SharedLogs.json("n2k-vectors.json").getAsJsonArray("vectors")) {
             JsonObject v = vector.getAsJsonObject();
-            ExpectedFields.assertDecoded(v.get("id").getAsString(), v.get("pgn").getAsInt(), v.get("payload").getAsString(), v.getAsJsonObject("fields"));
+            ExpectedFields.assertDecoded(v.get("id").getAsString(), v.get("pgn").getAsInt(), v.get("payload").getAsString(),
+                v.getAsJsonObject("fields"));
             List<Delivered> delivered = Delivered.from(lines(v));
             assertThat(delivered).as(v.get("id").getAsString()).extracting(Delivered::pgn).containsExactly(v.get("pgn").getAsInt());
             assertThat(delivered.get(0).payload()).as(v.get("id").getAsString()).isEqualTo(v.get("payload").getAsString());
@@ -87,7 +88,8 @@ class SharedNmea2000Test {
     void findsTheMessagesOfTheTrialInItsLog() {
         List<Delivered> delivered = Delivered.from(new String(SharedLogs.bytes("n2k-checkset.log"), StandardCharsets.US_ASCII));
         assertThat(delivered).extracting(Delivered::payload)
-            .containsExactlyElementsOf(expected("n2k-checkset-expected.jsonl").stream().map(message -> message.get("payload").getAsString()).toList());
+            .containsExactlyElementsOf(expected("n2k-checkset-expected.jsonl").stream().map(message -> message.get("payload").getAsString())
+                .toList());
         Collected readings = read("n2k-checkset.log");
         assertThat(readings.tally().messages()).isEqualTo(590);
         assertThat(readings.tally().frames()).isEqualTo(856);
@@ -116,7 +118,8 @@ class SharedNmea2000Test {
                 message.getAsJsonObject("fields"));
         }
         List<Delivered> delivered = Delivered.from(new String(SharedLogs.bytes("recorded/vessel-excerpt.log"), StandardCharsets.US_ASCII));
-        assertThat(delivered).extracting(Delivered::payload).containsExactlyElementsOf(messages.stream().map(m -> m.get("payload").getAsString()).toList());
+        assertThat(delivered).extracting(Delivered::payload).containsExactlyElementsOf(messages.stream().map(m -> m.get("payload").getAsString())
+            .toList());
         Collected readings = read("recorded/vessel-excerpt.log");
         assertThat(readings.tally().messages()).isEqualTo(559);
         assertThat(readings.tally().frames()).isEqualTo(699);
@@ -134,7 +137,8 @@ class SharedNmea2000Test {
         for (int i = 0; i < expected.size(); i++) {
             JsonObject fields = expected.get(i).getAsJsonObject().getAsJsonObject("fields");
             Map<String, Double> ours = delivered.get(i).values();
-            for (String name : List.of("oilPressure", "oilTemperature", "temperature", "alternatorPotential", "fuelRate", "coolantPressure", "fuelPressure")) {
+            for (String name : List.of("oilPressure", "oilTemperature", "temperature", "alternatorPotential", "fuelRate", "coolantPressure",
+                "fuelPressure")) {
                 // printed by the other decoder to the decimals of the resolution
                 assertThat(ours.get(name)).as(name + " of message " + i).isEqualTo(fields.get(name).getAsDouble(), within(1e-6));
             }
@@ -153,7 +157,8 @@ class SharedNmea2000Test {
         int samples = 0;
         for (JsonElement one : SharedLogs.json(SharedLogs.ending("recorded", "-db-samples.json")).getAsJsonArray("samples")) {
             JsonObject sample = one.getAsJsonObject();
-            ExpectedFields.assertDecoded("sample " + samples++, sample.get("pgn").getAsInt(), sample.get("payload").getAsString(), sample.getAsJsonObject("fields"));
+            ExpectedFields.assertDecoded("sample " + samples++, sample.get("pgn").getAsInt(), sample.get("payload").getAsString(),
+                sample.getAsJsonObject("fields"));
         }
         assertThat(samples).isEqualTo(63);
     }

@@ -53,7 +53,8 @@ class DeltaLogTest {
 
     @Test
     void tellsPhasesApart() {
-        Collected log = read(update("a", value("electrical.ac.gen.phase.A.lineNeutralVoltage", "231.2") + "," + value("electrical.ac.gen.phase.C.lineNeutralVoltage", "229.9")));
+        Collected log = read(update("a", value("electrical.ac.gen.phase.A.lineNeutralVoltage", "231.2") + ","
+            + value("electrical.ac.gen.phase.C.lineNeutralVoltage", "229.9")));
         assertThat(log.readings()).extracting(reading -> reading.channel().line()).containsExactly(AcLine.L1, AcLine.L3);
     }
 
@@ -68,7 +69,8 @@ class DeltaLogTest {
 
     @Test
     void leavesTheTrafficAroundOut() {
-        String other = "{\"context\":\"vessels.urn:mrn:imo:mmsi:200000001\"," + update("ais", value("navigation.speedOverGround", "7.5")).substring(1);
+        String other = "{\"context\":\"vessels.urn:mrn:imo:mmsi:200000001\"," + update("ais", value("navigation.speedOverGround", "7.5"))
+            .substring(1);
         String own = "{\"context\":\"vessels.urn:mrn:imo:mmsi:200000002\"," + update("gps", value("navigation.speedOverGround", "3.1")).substring(1);
         Collected log = read("{\"name\":\"server\",\"version\":\"2.0.0\",\"self\":\"vessels.urn:mrn:imo:mmsi:200000002\"}", other, own);
         assertThat(log.values(Measurand.SPEED_OVER_GROUND)).containsExactly(3.1);
@@ -85,14 +87,16 @@ class DeltaLogTest {
 
     @Test
     void refusesOneNameForSeveralLines() {
-        Collected log = read(update("n2k.41", value("electrical.inverters.0.A.voltage", "230.1") + "," + value("electrical.inverters.0.A.voltage", "229.9")));
+        Collected log = read(update("n2k.41", value("electrical.inverters.0.A.voltage", "230.1") + ","
+            + value("electrical.inverters.0.A.voltage", "229.9")));
         assertThat(log.readings()).isEmpty();
         assertThat(log.tally().of(Mishap.AMBIGUOUS_VALUE)).isEqualTo(2);
     }
 
     @Test
     void doesNotBelieveAFuelPressureBesideAnImpossibleCoolantPressure() {
-        Collected log = read(update("n2k.35", value("propulsion.0.coolantPressure", "98700000") + "," + value("propulsion.0.fuel.pressure", "32000000")),
+        Collected log = read(update("n2k.35", value("propulsion.0.coolantPressure", "98700000") + ","
+            + value("propulsion.0.fuel.pressure", "32000000")),
             update("n2k.36", value("propulsion.1.fuel.pressure", "320000")));
         assertThat(log.values(Measurand.COOLANT_PRESSURE)).isEmpty();
         assertThat(log.values(Measurand.FUEL_PRESSURE)).containsExactly(320000.0);
@@ -105,7 +109,8 @@ class DeltaLogTest {
         Collected log = read("1772706615250;nmea0183;$ERRPM,E,1,1798.0,,A*58",
             "1772706615251;n2k;2026-03-05T10:30:15.251Z,2,127488,35,255,8,01,72,17,b0,04,7f,ff,ff",
             "1772706615252;sk;" + update("a", value("propulsion.gen.temperature", "358.15")));
-        assertThat(log.readings()).extracting(reading -> reading.channel().measurand()).containsExactly(Measurand.ENGINE_SPEED, Measurand.ENGINE_SPEED,
+        assertThat(log.readings()).extracting(reading -> reading.channel().measurand())
+            .containsExactly(Measurand.ENGINE_SPEED, Measurand.ENGINE_SPEED,
             Measurand.BOOST_PRESSURE, Measurand.COOLANT_TEMPERATURE);
         assertThat(log.readings().get(0).timeNs()).isEqualTo(LogStamps.ns(Instant.parse("2026-03-05T10:30:15.250Z")));
         assertThat(log.tally().messagesByKind()).containsOnlyKeys("RPM", "127488", "delta");

@@ -58,13 +58,15 @@ class AssignmentTest {
 
     @Test
     void leavesItToAPersonWhichOfTwoEnginesIsMeant() {
-        AssignmentProposal proposal = AssignmentProposal.of(stored(channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 35, 127489), channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 36, 127489)));
+        AssignmentProposal proposal = AssignmentProposal.of(stored(channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 35, 127489),
+            channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 36, 127489)));
         assertThat(proposal.unclear()).containsExactly(MODEL.getReading_OilPressure());
     }
 
     @Test
     void sumsTheLinesOfOneSourceForTheLoad() {
-        List<StoredChannel> channels = stored(channel(Measurand.AC_POWER, AcLine.L1, "", 44, 127744), channel(Measurand.AC_POWER, AcLine.L2, "", 44, 127745),
+        List<StoredChannel> channels = stored(channel(Measurand.AC_POWER, AcLine.L1, "", 44, 127744),
+            channel(Measurand.AC_POWER, AcLine.L2, "", 44, 127745),
             channel(Measurand.AC_POWER, AcLine.L3, "", 44, 127746), channel(Measurand.AC_POWER, AcLine.L1, "output", 41, 127504));
         assertThat(AssignmentProposal.load(channels)).extracting(StoredChannel::number).containsExactly(0, 1, 2);
     }
@@ -72,7 +74,8 @@ class AssignmentTest {
     @Test
     void isKeptInAFileAndFindsItsChannelsAgain() throws IOException {
         Channel oil = channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 36, 127489);
-        Assignment settled = Assignment.of(Map.of(MODEL.getReading_OilPressure(), oil, MODEL.getReading_Voltage1(), channel(Measurand.AC_VOLTAGE, AcLine.L1, "", 44, 127747)));
+        Assignment settled = Assignment.of(Map.of(MODEL.getReading_OilPressure(), oil, MODEL.getReading_Voltage1(),
+            channel(Measurand.AC_VOLTAGE, AcLine.L1, "", 44, 127747)));
         Path file = folder.resolve("channels.txt");
         settled.write(file);
         Files.writeString(file, Files.readString(file) + "nonsense\nsmoke = x\nnoField = y\n");
@@ -95,7 +98,8 @@ class AssignmentTest {
 
     @Test
     void namesFieldsThatTheModelHas() {
-        assertThat(AssignmentProposal.fields()).extracting(field -> field.getName()).contains("voltage1", "powerFactor", "carbonMonoxide").doesNotContain("at", "note", "smoke", "id");
+        assertThat(AssignmentProposal.fields()).extracting(field -> field.getName()).contains("voltage1", "powerFactor", "carbonMonoxide")
+            .doesNotContain("at", "note", "smoke", "id");
         assertThat(SourcedTable.of(AssignmentProposal.class, "fields.csv").rows()).extracting(row -> row[0])
             .isSubsetOf(AssignmentProposal.fields().stream().map(field -> field.getName()).toList());
     }

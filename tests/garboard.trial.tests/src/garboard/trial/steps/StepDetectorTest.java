@@ -60,7 +60,8 @@ class StepDetectorTest {
     void findsTheStepsOfATrialToTheSecond() {
         List<StepProposal> steps = DETECTOR.detect(everySecond(levels(40, 0, 600, 2000, 900, 4000, 900, 6000, 900, 8000, 1800, 0, 300)));
         assertThat(seconds(steps)).containsExactly(0.0, 600.0, 600.0, 1500.0, 1500.0, 2400.0, 2400.0, 3300.0, 3300.0, 5100.0, 5100.0, 5400.0);
-        assertThat(steps).extracting(step -> (double) Math.round(step.loadSi() / 100) * 100).containsExactly(0.0, 2000.0, 4000.0, 6000.0, 8000.0, 0.0);
+        assertThat(steps).extracting(step -> (double) Math.round(step.loadSi() / 100) * 100)
+            .containsExactly(0.0, 2000.0, 4000.0, 6000.0, 8000.0, 0.0);
         assertThat(steps).allMatch(step -> step.steady().isPresent());
     }
 
@@ -103,7 +104,8 @@ class StepDetectorTest {
     @Test
     void proposesNoSteadyWindowOnARamp() {
         double[] load = IntStream.range(0, 600).mapToDouble(i -> 10.0 * i).toArray();
-        assertThat(DETECTOR.detect(everySecond(load))).allMatch(step -> step.steady().map(window -> window.lastNs() - window.firstNs() < 120e9).orElse(true));
+        assertThat(DETECTOR.detect(everySecond(load))).allMatch(step -> step.steady().map(window -> window.lastNs() - window.firstNs() < 120e9)
+            .orElse(true));
     }
 
     @Test
@@ -121,7 +123,8 @@ class StepDetectorTest {
         assertThat(DETECTOR.detect(everySecond(load))).hasSize(1);
         StepDetector finer = new StepDetector(new StepSettings(Ratio.of(0.02), TimeSpan.of(30), Ratio.of(0.01), TimeSpan.of(20)));
         assertThat(seconds(finer.detect(everySecond(load)))).containsExactly(0.0, 120.0, 120.0, 240.0, 240.0, 280.0, 280.0, 400.0);
-        assertThatThrownBy(() -> new StepSettings(Ratio.of(0), TimeSpan.of(30), Ratio.of(0.01), TimeSpan.of(20))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new StepSettings(Ratio.of(0), TimeSpan.of(30), Ratio.of(0.01), TimeSpan.of(20)))
+            .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -140,13 +143,15 @@ class StepDetectorTest {
             Path file = folder.resolve(name + ReadingStore.ENDING);
             LogImport.of(log, log.reader(LogOptions.NONE)).into(file, LogProgress.NONE);
             try (ReadingStore store = ReadingStore.open(file)) {
-                int total = store.channels().stream().filter(stored -> stored.channel().measurand() == Measurand.AC_POWER && stored.channel().line() == AcLine.ALL)
+                int total = store.channels().stream().filter(stored -> stored.channel().measurand() == Measurand.AC_POWER && stored.channel()
+                    .line() == AcLine.ALL)
                     .findFirst().orElseThrow().number();
                 List<StepProposal> steps = DETECTOR.detect(LoadSignal.of(store, List.of(total)));
                 assertThat(steps).extracting(step -> Math.round(step.loadSi() / 1000)).containsExactly(0L, 2L, 4L, 6L, 8L, 4L, 0L);
                 long start = 1_790_060_400_000_000_000L;
                 DoubleUnaryOperator sinceStart = ns -> (ns - start) / 1e9;
-                assertThat(steps.stream().map(step -> sinceStart.applyAsDouble(step.fromNs())).toList()).zipSatisfy(List.of(0.0, 60.0, 180.0, 300.0, 420.0, 780.0, 840.0),
+                assertThat(steps.stream().map(step -> sinceStart.applyAsDouble(step.fromNs())).toList())
+                    .zipSatisfy(List.of(0.0, 60.0, 180.0, 300.0, 420.0, 780.0, 840.0),
                     (found, expected) -> assertThat(found).isCloseTo(expected, within(30.0)));
                 assertThat(steps.get(4).steady()).isPresent();
                 assertThat(steps.get(5).remark()).isEqualTo("The load was read only 2 times.");

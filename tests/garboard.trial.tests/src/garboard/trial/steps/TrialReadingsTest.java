@@ -57,7 +57,8 @@ class TrialReadingsTest {
 
     private static Assignment assignment() {
         GarboardPackage model = GarboardPackage.eINSTANCE;
-        return Assignment.of(Map.of(model.getReading_OilPressure(), OIL, model.getReading_CoolantTemperature(), COOLANT, model.getReading_Frequency(), HERTZ));
+        return Assignment.of(Map.of(model.getReading_OilPressure(), OIL, model.getReading_CoolantTemperature(), COOLANT,
+            model.getReading_Frequency(), HERTZ));
     }
 
     @Test
@@ -90,11 +91,13 @@ class TrialReadingsTest {
     void makesALoadStep() throws IOException {
         try (ReadingStore store = store()) {
             TrialReadings readings = new TrialReadings(store, assignment(), UnitSystem.SI);
-            LoadStep step = readings.step(new StepProposal(START, START + 120 * S, 7_480, Optional.of(new TimeRange(START + 20 * S, START + 120 * S)), ""), Optional.of(10_000.0), 3);
+            LoadStep step = readings.step(new StepProposal(START, START + 120 * S, 7_480,
+                Optional.of(new TimeRange(START + 20 * S, START + 120 * S)), ""), Optional.of(10_000.0), 3);
             assertThat(step.getLoad()).hasToString("75 %");
             assertThat(step.getDwell()).hasToString("2 min");
             assertThat(step.getReadings()).hasSize(3);
-            LoadStep unsteady = readings.step(new StepProposal(START, START + 60 * S, 7_480, Optional.empty(), "The load is not steady for 30 s."), Optional.empty(), 3);
+            LoadStep unsteady = readings.step(new StepProposal(START, START + 60 * S, 7_480, Optional.empty(),
+                "The load is not steady for 30 s."), Optional.empty(), 3);
             assertThat(unsteady.getReadings()).isEmpty();
             assertThat(unsteady.getRemarks()).isEqualTo("The load is not steady for 30 s.");
             assertThat(unsteady.getLoad()).isNull();

@@ -31,8 +31,10 @@ class ReadingStoreProperties {
 
     @Provide
     Arbitrary<List<Reading>> readings() {
-        Arbitrary<Long> times = Arbitraries.oneOf(Arbitraries.longs(), Arbitraries.longs().between(0, 1_000).map(i -> 1_790_000_000_000_000_000L + i * 100_000_000L));
-        Arbitrary<Double> values = Arbitraries.oneOf(Arbitraries.doubles(), Arbitraries.integers().between(0, 400).map(i -> i / 10.0), Arbitraries.of(0.0, -0.0, Double.MIN_VALUE));
+        Arbitrary<Long> times = Arbitraries.oneOf(Arbitraries.longs(), Arbitraries.longs().between(0, 1_000).map(i -> 1_790_000_000_000_000_000L
+            + i * 100_000_000L));
+        Arbitrary<Double> values = Arbitraries.oneOf(Arbitraries.doubles(), Arbitraries.integers().between(0, 400).map(i -> i / 10.0),
+            Arbitraries.of(0.0, -0.0, Double.MIN_VALUE));
         return Combinators.combine(times, values).as(Reading::new).list().ofMaxSize(6_000);
     }
 

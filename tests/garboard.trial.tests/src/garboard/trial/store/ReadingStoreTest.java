@@ -26,7 +26,8 @@ class ReadingStoreTest {
 
     private static final Channel VOLTAGE = new Channel(Measurand.AC_VOLTAGE, AcLine.L1, "0", "output", new Channel.Origin("can0", "41", "127504"));
     private static final Channel LEVEL = new Channel(Measurand.TANK_LEVEL, AcLine.NONE, "1", "fuel", new Channel.Origin("can0", "18", "127505"));
-    private static final Provenance FROM = new Provenance("trial.log", "CAN frames (candump)", 4711, "ab".repeat(32), false, List.of("1 message lacked a frame and was dropped whole; line 7."));
+    private static final Provenance FROM = new Provenance("trial.log", "CAN frames (candump)", 4711, "ab".repeat(32), false,
+        List.of("1 message lacked a frame and was dropped whole; line 7."));
 
     @TempDir
     private Path folder;
@@ -93,7 +94,8 @@ class ReadingStoreTest {
     void showsOnlyTheTimeAskedFor() throws IOException {
         try (ReadingStore store = ReadingStore.open(store(ReadingStoreTest::tenThousand))) {
             long from = 1_790_000_500_000_000_000L;
-            assertThat(Shown.of(store, 0, from, from + 500_000_000L).times()).containsExactly(from, from + 100_000_000L, from + 200_000_000L, from + 300_000_000L, from + 400_000_000L);
+            assertThat(Shown.of(store, 0, from, from + 500_000_000L).times()).containsExactly(from, from + 100_000_000L, from + 200_000_000L, from
+                + 300_000_000L, from + 400_000_000L);
         }
     }
 
@@ -157,7 +159,8 @@ class ReadingStoreTest {
         changed[100]++;
         Files.write(file, changed);
         try (ReadingStore store = ReadingStore.open(file)) {
-            assertThatThrownBy(() -> Shown.of(store, 0, 0, Long.MAX_VALUE)).hasRootCauseMessage("readings of AC voltage, line 1, output, 0 (can0, source 41, 127504) were changed");
+            assertThatThrownBy(() -> Shown.of(store, 0, 0, Long.MAX_VALUE))
+                .hasRootCauseMessage("readings of AC voltage, line 1, output, 0 (can0, source 41, 127504) were changed");
             assertThat(Shown.of(store, 1, 0, Long.MAX_VALUE).values()).hasSize(10);
         }
     }
