@@ -13,7 +13,9 @@ import garboard.model.io.RecordFile;
 import garboard.session.Listeners;
 import garboard.session.OpenRecord;
 import garboard.session.Stop;
+import garboard.session.calculators.Calculators;
 import garboard.session.form.Form;
+import garboard.session.verdicts.VerdictKey;
 import garboard.workbench.look.Palette;
 import garboard.workbench.look.Settings;
 import garboard.workbench.text.Texts;
@@ -29,10 +31,16 @@ public final class Desk {
     private final Listeners<Optional<OpenRecord>> opened = new Listeners<>();
     private final Listeners<Place> gone = new Listeners<>();
     private final Listeners<Palette> repainted = new Listeners<>();
+    private final Listeners<VerdictKey> lookedAt = new Listeners<>();
     private Optional<OpenRecord> open = Optional.empty();
+    private Optional<VerdictKey> verdict = Optional.empty();
     private Stop stop = Stop.VESSEL;
     private Palette palette = Palette.LIGHT;
     private Optional<Form> form = Optional.empty();
+    private final Calculators calculators = new Calculators();
+    private final Listeners<Path> written = new Listeners<>();
+    private Optional<Path> report = Optional.empty();
+    private Consumer<String> commands = command -> { };
 
     /** Where the person is. @param field the key of the field to show there, if one is asked for */
     public record Place(Stop stop, Optional<String> field) {
@@ -82,6 +90,23 @@ public final class Desk {
         return form.get();
     }
 
+    /** {@return the calculators, with what was typed into them since the program started} */
+    public Calculators calculators() {
+        return calculators;
+    }
+
+    // Commands --------------------------------------------------------------------------------------------------------
+
+    /** Does what an entry of the menu does. @param command its id */
+    public void perform(String command) {
+        commands.accept(command);
+    }
+
+    /** Sets who carries commands out. */
+    public void performBy(Consumer<String> performer) {
+        commands = performer;
+    }
+
     // The record ------------------------------------------------------------------------------------------------------
 
     public Optional<OpenRecord> open() {
@@ -96,6 +121,8 @@ public final class Desk {
     public void show(OpenRecord record) {
         open.ifPresent(OpenRecord::close);
         open = Optional.of(record);
+        verdict = Optional.empty();
+        report = Optional.empty();
         stop = Stop.VESSEL;
         opened.tell(open);
         gone.tell(new Place(stop, Optional.empty()));
@@ -110,6 +137,21 @@ public final class Desk {
     /** {@return the subscription of a listener that is told when another record is open, or none} */
     public Listeners.Subscription onOpen(Consumer<? super Optional<OpenRecord>> listener) {
         return opened.add(listener);
+    }
+
+    /** {@return the report that was written last of the open record} */
+    public Optional<Path> report() {
+        return report;
+    }
+
+    /** Tells that a report of the open record was written. */
+    public void reportWritten(Path file) {
+        report = Optional.of(file);
+        written.tell(file);
+    }
+
+    public Listeners.Subscription onReport(Consumer<? super Path> listener) {
+        return written.add(listener);
     }
 
     // The place -------------------------------------------------------------------------------------------------------
@@ -131,6 +173,24 @@ public final class Desk {
 
     public Listeners.Subscription onGo(Consumer<? super Place> listener) {
         return gone.add(listener);
+    }
+
+    // The verdict -----------------------------------------------------------------------------------------------------
+
+    /** {@return the verdict that the person looks at} */
+    public Optional<VerdictKey> verdict() {
+        return verdict;
+    }
+
+    /** Shows a verdict among the others. The focus stays where it is. */
+    public void lookAt(VerdictKey key) {
+        verdict = Optional.of(key);
+        lookedAt.tell(key);
+    }
+
+    /** {@return the subscription of a listener that is told when the person looks at another verdict, or at the same again} */
+    public Listeners.Subscription onLook(Consumer<? super VerdictKey> listener) {
+        return lookedAt.add(listener);
     }
 
     // The look --------------------------------------------------------------------------------------------------------

@@ -5,13 +5,13 @@ import org.osgi.framework.Bundle;
 import org.osgi.framework.Version;
 
 /** The version of the program, as people say it. */
-final class ProgramVersion {
+public final class ProgramVersion {
 
     private ProgramVersion() {
     }
 
     /** {@return the three numbers of a bundle's version} */
-    static String of(Bundle bundle) {
+    public static String of(Bundle bundle) {
         Version version = bundle.getVersion();
         return version.getMajor() + "." + version.getMinor() + "." + version.getMicro();
     }

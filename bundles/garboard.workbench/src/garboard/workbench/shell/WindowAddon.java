@@ -6,6 +6,8 @@ import java.util.Optional;
 
 import jakarta.inject.Inject;
 
+import org.eclipse.e4.core.commands.ECommandService;
+import org.eclipse.e4.core.commands.EHandlerService;
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.core.services.events.IEventBroker;
 import org.eclipse.e4.ui.di.UIEventTopic;
@@ -74,6 +76,8 @@ public final class WindowAddon {
         var icons = new ToolIcons(application, models);
         icons.turn(desk.palette());
         desk.onPalette(icons::turn);
+        desk.performBy(command -> window.getContext().get(EHandlerService.class)
+            .executeHandler(window.getContext().get(ECommandService.class).createCommand(command)));
         desk.onOpen(this::turn);
         turn(desk.open());
         var arguments = (String[]) context.get(IApplicationContext.class).getArguments().get(IApplicationContext.APPLICATION_ARGS);
