@@ -23,6 +23,9 @@ final class Conversions {
         "inwg", "fth2o", "f", "degf", "\u00b0f", "gpm", "gph", "cfm", "hp", "bhp", "btu", "in2", "in3", "ft2", "ft3", "sqin", "sqft", "cuin", "cuft",
         "mph", "fpm", "usgal", "usgpm", "usgph");
 
+    private static final double SAME = 1e-9;
+    private static final String PURE = "1";
+
     private final UnitSystem preferred;
     private final CustomaryUnits si = CustomaryUnits.of(UnitSystem.SI);
     private final CustomaryUnits us = CustomaryUnits.of(UnitSystem.US);
@@ -47,15 +50,23 @@ final class Conversions {
     }
 
     private static Optional<String> in(UnitSystem system, String customary, Quantity<?> quantity) {
-        String converted = customary.equals("1") || customary.equals(quantity.kind().displayUnit(system))
-            ? Display.of(system).format(quantity) : Display.formatIn(quantity, customary);
+        if (customary.equals(PURE)) {
+            return quantity.givenUnit().equals(PURE) ? Optional.empty() : Optional.of(Display.formatIn(quantity, PURE).replace(" " + PURE, ""));
+        }
+        String converted = customary.equals(quantity.kind().displayUnit(system)) ? Display.of(system).format(quantity)
+            : Display.formatIn(quantity, customary);
         String unit = converted.substring(converted.indexOf(' ') + 1);
-        return sameUnit(quantity, unit) ? Optional.empty() : Optional.of(converted);
+        return sameDigits(quantity, unit) ? Optional.empty() : Optional.of(converted);
     }
 
-    /** Whether the unit is that of the entry by another spelling, or a mere power of ten of it in the same digits. */
-    private static boolean sameUnit(Quantity<?> quantity, String unit) {
-        return quantity.kind().of(1, unit).si() == quantity.kind().of(1, quantity.givenUnit()).si();
+    /**
+     * Whether the unit is that of the entry by another spelling, or the same with a prefix: its digits would say nothing new. But 0.8 is told
+     * as 80 %, for that is how it is meant.
+     */
+    private static boolean sameDigits(Quantity<?> quantity, String unit) {
+        double ratio = quantity.kind().of(1, unit).si() / quantity.kind().of(1, quantity.givenUnit()).si();
+        double powers = Math.log10(ratio);
+        return quantity.kind().unitMayBeLeftOut() ? ratio == 1 : Math.abs(powers - Math.rint(powers)) < SAME;
     }
 
     /** Whether the unit belongs to the US customary ones: one of its parts does. */

@@ -29,7 +29,8 @@ final class ItemTable {
     private static final int MARK = 3;
     private static final int NARROWEST = 7;
     private static final int WIDEST = 34;
-    private static final int SQUEEZED = 13;
+    private static final int SQUEEZED = 11;
+    private static final int HEADING = 10;
     private static final int FEWEST_LINES = 1;
     private static final int MOST_LINES = 12;
 
@@ -149,7 +150,8 @@ final class ItemTable {
         int em = Math.max(1, (int) Math.ceil(gc.getFontMetrics().getAverageCharacterWidth()));
         natural = new int[columns.size()];
         for (int column = FIRST; column <= columns.size(); column++) {
-            int widest = gc.textExtent(table.getColumn(column).getText()).x;
+            // A heading may be cut, what is entered rather not; the tip has the heading in full.
+            int widest = Math.min(HEADING * em, gc.textExtent(table.getColumn(column).getText()).x);
             for (TableItem item : table.getItems()) {
                 widest = Math.max(widest, gc.textExtent(item.getText(column)).x);
             }
@@ -163,13 +165,12 @@ final class ItemTable {
     private void share(int room, int em) {
         int limit = WIDEST * em;
         while (limit > SQUEEZED * em && width(limit) > room) {
-            limit -= em;
+            limit--;
         }
-        boolean fits = room <= 0 || width(limit) <= room;
-        int spare = fits && room > 0 ? (room - width(limit)) / columns.size() : 0;
+        boolean fits = room > 0 && width(limit) <= room;
+        int spare = fits ? (room - width(limit)) / columns.size() : 0;
         for (int column = FIRST; column <= columns.size(); column++) {
-            int wanted = natural[column - FIRST];
-            int width = (fits ? Math.min(limit, wanted) : wanted) + Math.min(spare, 4 * em);
+            int width = Math.min(fits ? limit : WIDEST * em, natural[column - FIRST]) + spare;
             if (table.getColumn(column).getWidth() != width) {
                 table.getColumn(column).setWidth(width);
             }

@@ -19,6 +19,8 @@ import garboard.workbench.fields.Section;
 /** A group of fields on a page: its heading with how much of it is entered, and its rows while it is open. */
 final class GroupSection {
 
+    private static final int WORTH_COUNTING = 2;
+
     private final OpenRecord record;
     private final Desk desk;
     private final FormGroup group;
@@ -51,7 +53,7 @@ final class GroupSection {
 
     private String note() {
         GroupState state = state();
-        return state.fields() == 0 ? "" : desk.texts(GroupSection.class).get("group.entered", state.entered(), state.fields());
+        return state.fields() < WORTH_COUNTING ? "" : desk.texts(GroupSection.class).get("group.entered", state.entered(), state.fields());
     }
 
     private void fill(Composite body) {

@@ -32,6 +32,7 @@ import garboard.model.HullKind;
 import garboard.model.Labels;
 import garboard.quantity.Length;
 import garboard.quantity.Quantity;
+import garboard.quantity.Ratio;
 import garboard.quantity.UnitSystem;
 import garboard.session.entry.Refusal.Reason;
 
@@ -210,7 +211,15 @@ class EntryReaderTest {
     @Test
     void convertsNothingWhereThereIsNothingNewToSay() {
         assertThat(si.converted(STARTING_BATTERY__RESTED_VOLTAGE, garboard.quantity.Voltage.valueOf("12.7 V"))).isEmpty();
+        assertThat(si.converted(STARTING_BATTERY__RESTED_VOLTAGE, garboard.quantity.Voltage.valueOf("900 mV"))).isEmpty();
+        assertThat(si.converted(GENERATOR_SET__RATED_POWER_FACTOR, Ratio.valueOf("0.8"))).isEmpty();
         assertThat(si.converted(VESSEL__NAME, "3/4 in")).isEmpty();
+    }
+
+    @Test
+    void tellsAFractionAsPerCentAndPerCentAsAPlainNumberWhereThatIsCustomary() {
+        assertThat(si.converted(EXHAUST_RUN__MEASURED_BACK_PRESSURE_LOAD, Ratio.valueOf("0.8"))).contains("80 %");
+        assertThat(si.converted(GENERATOR_SET__RATED_POWER_FACTOR, Ratio.valueOf("80 %"))).contains("0.8");
     }
 
     @Test
@@ -228,7 +237,7 @@ class EntryReaderTest {
                 for (EAttribute field : type.getEAttributes()) {
                     garboard.quantity.Kind.ofType(field.getEAttributeType().getInstanceClass()).ifPresent(kind -> kind.units().forEach(unit -> {
                         Quantity<?> value = kind.of(1, unit);
-                        assertThat(si.converted(field, value).orElse("1 " + unit)).matches("-?[\\d.eE+-]+ .+");
+                        assertThat(si.converted(field, value).orElse("1 " + unit)).matches("-?[\\d.eE+-]+( .+)?");
                     }));
                 }
             }
