@@ -10,9 +10,10 @@ import garboard.practice.ac.AcChecks;
 import garboard.practice.battery.BatteryChecks;
 import garboard.practice.cable.CableChecks;
 import garboard.practice.fuel.FuelChecks;
+import garboard.practice.set.SetChecks;
 import garboard.practice.ventilation.VentilationChecks;
 
-/** US federal rules for boats with gasoline engines: 33 CFR 183 subparts I, J and K. */
+/** US federal rules for boats with gasoline engines: 33 CFR 183 subparts I, J and K, and what 40 and 46 CFR add for them. */
 public final class FederalGasolineCraft implements Practice {
 
     @Override
@@ -22,7 +23,7 @@ public final class FederalGasolineCraft implements Practice {
 
     @Override
     public String name() {
-        return "US federal rules for gasoline craft (33 CFR 183)";
+        return "US federal rules for gasoline craft (33 CFR 183 and what goes with it)";
     }
 
     @Override
@@ -36,7 +37,8 @@ public final class FederalGasolineCraft implements Practice {
             CableChecks.federal(),
             FuelChecks.federal(),
             VentilationChecks.federal(),
-            AcChecks.federal())
+            AcChecks.federal(),
+            SetChecks.federal())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -14,6 +14,7 @@ import garboard.practice.exhaust.ExhaustChecks;
 import garboard.practice.fuel.FuelChecks;
 import garboard.practice.mounting.MountingChecks;
 import garboard.practice.rawwater.RawWaterChecks;
+import garboard.practice.set.SetChecks;
 import garboard.practice.siphon.SiphonChecks;
 import garboard.practice.ventilation.VentilationChecks;
 
@@ -46,7 +47,8 @@ public final class HandbookPractice implements Practice {
             VentilationChecks.handbook(),
             AcChecks.handbook(),
             AlarmsChecks.handbook(),
-            MountingChecks.handbook())
+            MountingChecks.handbook(),
+            SetChecks.handbook())
             .<Check<?>>flatMap(List::stream).toList();
     }
 }

@@ -90,6 +90,9 @@ public final class Sources {
     // Mounting
     public static final Basis ABYC_E_11_FROM_MEMORY = standard("ABYC E-11", Status.FROM_MEMORY);
 
+    // The set
+    public static final Basis ISO_8528_1 = standard("ISO 8528-1:2018", Status.QUOTED);
+
     private Sources() {
     }
 
@@ -101,6 +104,11 @@ public final class Sources {
     /** A section of 46 CFR whose own text was read. */
     public static Basis cfr46(String section) {
         return regulation("46 CFR " + section, Status.RETRIEVED);
+    }
+
+    /** A section of 40 CFR whose own text was read. */
+    public static Basis cfr40(String section) {
+        return regulation("40 CFR " + section, Status.RETRIEVED);
     }
 
     /** A section of 33 CFR that is cited from memory, to be confirmed against the text. */

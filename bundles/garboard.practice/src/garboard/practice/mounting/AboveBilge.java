@@ -26,7 +26,7 @@ final class AboveBilge {
             .limit("underside of the alternator above the highest bilge water and its splash; no figure is given")
             .needs(MOUNTING__HEIGHT_ABOVE_BILGE)
             .holds(s -> Comparison.moreThan(inWords(s.subject().getHeightAboveBilge()), s.subject().getHeightAboveBilge(),
-                 Limit.of(NONE, "46 CFR 183.320(a): above bilge water")))
+                Limit.of(NONE, "46 CFR 183.320(a): above bilge water")))
             .remedy("Raise the set, or fit a bilge pump that keeps the water below it");
     }
 
