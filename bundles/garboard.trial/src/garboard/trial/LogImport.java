@@ -25,7 +25,7 @@ import garboard.trial.store.ReadingStoreWriter;
  * <pre>{@code
  * LogFile log = LogFile.of(path);                          // or a LogFormatException that says what is wrong
  * var done = LogImport.of(log, log.reader(options)).into(store, LogProgress.NONE);
- * done.tally().sentences();                                // what a person must be told
+ * done.provenance().told();                                // what a person must be told
  * }</pre>
  */
 public final class LogImport {
@@ -74,7 +74,7 @@ public final class LogImport {
                 progress.read(bytes);
             });
             Provenance provenance = new Provenance(log.path().getFileName().toString(), log.format().label(), size[0],
-                HexFormat.of().formatHex(sha256.digest()), tally.isTimeRelative(), tally.sentences());
+                HexFormat.of().formatHex(sha256.digest()), tally.isTimeRelative(), intake.sentences());
             writer.finish(provenance, intake.channels());
             return new Outcome(provenance, tally, intake.channels());
         } catch (UncheckedIOException broken) {

@@ -6,7 +6,7 @@
  * LogFile log = LogFile.of(path);                              // format told by its lines; LogFormatException says what is wrong
  * LogReader reader = log.reader(options);                      // a table: log.remembered(mappings), else log.proposal(zone), confirmed
  * LogImport.Outcome done = LogImport.of(log, reader).into(storeFile, progress);
- * done.tally().sentences();                                    // all that was left out or strange, to be shown
+ * done.provenance().told();                                    // all that was left out or strange, to be shown
  *
  * try (ReadingStore store = ReadingStore.open(storeFile)) {
  *     var load = AssignmentProposal.load(store.channels()).stream().map(StoredChannel::number).toList();

@@ -18,12 +18,19 @@ import java.util.stream.Stream;
  */
 public record Channel(Measurand measurand, AcLine line, String instance, String detail, Origin origin) {
 
+    /** Longer than any real name; what is longer is cut, so that a garbled log cannot fill the memory with names. */
+    static final int LONGEST_NAME = 200;
+
     public Channel {
         Objects.requireNonNull(measurand, "measurand");
         Objects.requireNonNull(line, "line");
-        Objects.requireNonNull(instance, "instance");
-        Objects.requireNonNull(detail, "detail");
         Objects.requireNonNull(origin, "origin");
+        instance = cut(instance);
+        detail = cut(detail);
+    }
+
+    static String cut(String name) {
+        return name.substring(0, Math.min(LONGEST_NAME, name.length()));
     }
 
     /**
@@ -36,9 +43,9 @@ public record Channel(Measurand measurand, AcLine line, String instance, String 
     public record Origin(String bus, String sender, String message) {
 
         public Origin {
-            Objects.requireNonNull(bus, "bus");
-            Objects.requireNonNull(sender, "sender");
-            Objects.requireNonNull(message, "message");
+            bus = cut(bus);
+            sender = cut(sender);
+            message = cut(message);
         }
 
         @Override

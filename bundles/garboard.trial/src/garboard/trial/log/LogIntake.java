@@ -26,6 +26,7 @@ public final class LogIntake {
     private double[] highest = new double[64];
     private long[] read = new long[64];
     private long[] missing = new long[64];
+    private boolean[] other = new boolean[64];
 
     /** An intake for one log. */
     public LogIntake(ReadingSink sink, LogTally tally) {
@@ -33,8 +34,21 @@ public final class LogIntake {
         this.tally = tally;
     }
 
-    /** What came of one channel; one that a device names and never fills has no readings. */
-    public record ChannelCount(int number, Channel channel, long readings, long missing) {
+    /**
+     * What came of one channel.
+     *
+     * @param number   of the channel
+     * @param channel  what it is
+     * @param readings none where a device names it and never fills it
+     * @param missing  how often there was no value
+     * @param onlyZero whether all readings are 0
+     */
+    public record ChannelCount(int number, Channel channel, long readings, long missing, boolean onlyZero) {
+
+        /** {@return whether it shows nothing but the 0 that senders write when they do not measure} */
+        public boolean isPlaceholder() {
+            return onlyZero && channel.measurand().isZeroAPlaceholder();
+        }
     }
 
     /** {@return the number of a channel, which is opened when it is new; {@link #NO_CHANNEL} when there are too many} */
@@ -52,6 +66,7 @@ public final class LogIntake {
             highest = Arrays.copyOf(highest, 2 * number);
             read = Arrays.copyOf(read, 2 * number);
             missing = Arrays.copyOf(missing, 2 * number);
+            other = Arrays.copyOf(other, 2 * number);
         }
         channels.add(channel);
         numbers.put(channel, number);
@@ -67,6 +82,7 @@ public final class LogIntake {
             tally.count(Mishap.TOO_MANY_CHANNELS);
         } else if (si >= lowest[number] && si <= highest[number]) {
             read[number]++;
+            other[number] |= si != 0;
             tally.reading();
             sink.reading(timeNs, number, si);
         } else {
@@ -87,6 +103,14 @@ public final class LogIntake {
         tally.clockAhead(utcNs - timeNs);
     }
 
+    /** {@return all that a person should be told: the mishaps, and the channels that show nothing but placeholders} */
+    public List<String> sentences() {
+        List<String> told = new ArrayList<>(tally.sentences());
+        channels().stream().filter(ChannelCount::isPlaceholder)
+            .forEach(count -> told.add("All " + count.readings() + " readings of " + count.channel() + " are 0, which most likely stands for none."));
+        return told;
+    }
+
     /** {@return where lines, frames and mishaps are counted} */
     public LogTally tally() {
         return tally;
@@ -96,7 +120,7 @@ public final class LogIntake {
     public List<ChannelCount> channels() {
         List<ChannelCount> counted = new ArrayList<>();
         for (int i = 0; i < channels.size(); i++) {
-            counted.add(new ChannelCount(i, channels.get(i), read[i], missing[i]));
+            counted.add(new ChannelCount(i, channels.get(i), read[i], missing[i], read[i] > 0 && !other[i]));
         }
         return counted;
     }

@@ -16,6 +16,7 @@ public final class LogTally {
 
     /** A real bus has some dozens; the rest of a garbled log is summed up. */
     private static final int MOST_KINDS = 500;
+    private static final long LONGEST_GAP_NS = 3_600_000_000_000L;
     private static final String OTHERS = "others";
 
     private final long[] counts = new long[Mishap.values().length];
@@ -74,7 +75,8 @@ public final class LogTally {
     }
 
     private static void add(Map<String, Long> to, String kind, long number) {
-        to.merge(to.size() < MOST_KINDS || to.containsKey(kind) ? kind : OTHERS, number, Long::sum);
+        String name = Channel.cut(kind);
+        to.merge(to.size() < MOST_KINDS || to.containsKey(name) ? name : OTHERS, number, Long::sum);
     }
 
     /** Takes note of the time stamp of the present line. */
@@ -82,6 +84,8 @@ public final class LogTally {
         if (timed && ns < previousNs) {
             count(Mishap.TIME_STEPS_BACK);
             largestStepBackNs = Math.max(largestStepBackNs, previousNs - ns);
+        } else if (timed && ns - previousNs > LONGEST_GAP_NS) {
+            count(Mishap.TIME_JUMPS_AHEAD);
         }
         timed = true;
         previousNs = ns;

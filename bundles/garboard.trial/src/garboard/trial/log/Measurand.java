@@ -160,6 +160,14 @@ public enum Measurand {
         return si >= lowest && si <= highest;
     }
 
+    /**
+     * {@return whether senders are known to write 0 here when they do not measure} A stopped engine has no oil pressure either, so a 0 is a
+     * value; but a channel that never shows anything else says nothing.
+     */
+    public boolean isZeroAPlaceholder() {
+        return this == OIL_PRESSURE || this == COOLANT_PRESSURE || this == FUEL_PRESSURE || this == BOOST_PRESSURE || this == REMAINING_TIME;
+    }
+
     double lowest() {
         return lowest;
     }

@@ -10,6 +10,8 @@ public enum Mishap {
     CHECKSUM("sentence had a wrong or missing checksum and was left out", "sentences had a wrong or missing checksum and were left out"),
     TIME_STEPS_BACK("time stamp was earlier than the one before; the order of the file was kept",
         "time stamps were earlier than the one before; the order of the file was kept"),
+    /** By more than an hour: the logger slept, or its clock was set. */
+    TIME_JUMPS_AHEAD("time stamp was more than an hour after the one before", "time stamps were more than an hour after the ones before"),
     UNREADABLE_TIME("time stamp could not be read; its line was left out", "time stamps could not be read; their lines were left out"),
     /** In the hour that a change of clocks repeats or leaves out. */
     AMBIGUOUS_TIME("local time exists twice or not at all, because clocks were changed; its line was left out. Give the offset instead of the zone",

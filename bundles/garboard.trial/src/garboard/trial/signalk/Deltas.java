@@ -36,6 +36,7 @@ final class Deltas {
     /** What others than the own vessel send with their radio; it would bring a channel for each ship in sight. */
     private static final String OF_EVERY_SHIP = "navigation.";
     private static final int MOST_NAMES = 4 * LogIntake.MOST_CHANNELS;
+    private static final int LONGEST_NAME = 400;
 
     private final LogIntake intake;
     private final LogTally tally;
@@ -120,7 +121,7 @@ final class Deltas {
         if (found == null) {
             boolean ours = context.isEmpty() || !path.startsWith(OF_EVERY_SHIP);
             found = ours ? Paths.shared().meaning(path).map(meaning -> known(meaning, new Channel.Origin(context, source, path))) : Optional.empty();
-            if (known.size() < MOST_NAMES) {
+            if (known.size() < MOST_NAMES && name.length() < LONGEST_NAME) {
                 known.put(name, found);
             }
         }

@@ -42,14 +42,14 @@ public record AssignmentProposal(Map<EAttribute, List<StoredChannel>> candidates
         }
     }
 
-    /** {@return the proposal for the channels of a store; those without readings are passed over} */
+    /** {@return the proposal for the channels of a store; those that are silent are passed over} */
     public static AssignmentProposal of(List<StoredChannel> channels) {
         Map<EAttribute, List<StoredChannel>> candidates = new LinkedHashMap<>();
         for (EAttribute field : fields()) {
             List<StoredChannel> found = new ArrayList<>();
             for (Way way : Table.WAYS) {
                 if (way.field.equals(field.getName())) {
-                    channels.stream().filter(stored -> stored.readings() > 0 && way.fits(stored.channel()) && !found.contains(stored))
+                    channels.stream().filter(stored -> !stored.isSilent() && way.fits(stored.channel()) && !found.contains(stored))
                         .sorted(Comparator.comparingLong(StoredChannel::readings).reversed()).forEach(found::add);
                 }
             }
@@ -108,7 +108,7 @@ public record AssignmentProposal(Map<EAttribute, List<StoredChannel>> candidates
     }
 
     private static Stream<StoredChannel> power(List<StoredChannel> channels) {
-        return channels.stream().filter(stored -> stored.readings() > 0 && stored.channel().measurand() == Measurand.AC_POWER);
+        return channels.stream().filter(stored -> !stored.isSilent() && stored.channel().measurand() == Measurand.AC_POWER);
     }
 
     private static List<StoredChannel> power(List<StoredChannel> channels, AcLine line) {

@@ -2,12 +2,15 @@
 package garboard.trial.steps;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.stream.IntStream;
 
 import garboard.trial.store.ReadingStore;
-import garboard.trial.store.TimeRange;
+import garboard.trial.store.ReadingVisitor;
 
 /**
  * The load over time, thinned out to means of a second or more, in the order of time: what steps are found in.
@@ -36,65 +39,108 @@ public record LoadSignal(long[] timesNs, double[] values, long intervalNs) {
      * @param channels numbers of channels of the same kind
      */
     public static LoadSignal of(ReadingStore store, List<Integer> channels) throws IOException {
-        Optional<TimeRange> range = store.range();
-        if (channels.isEmpty() || range.isEmpty()) {
-            return new LoadSignal(new long[0], new double[0], LEAST_INTERVAL_NS);
-        }
-        long firstNs = range.get().firstNs();
-        long interval = interval(store, channels, range.get());
-        int count = (int) ((range.get().lastNs() - firstNs) / interval) + 1;
-        double[] sum = new double[count];
-        boolean[] complete = new boolean[count];
-        Arrays.fill(complete, true);
+        long interval = LEAST_INTERVAL_NS;
         for (int channel : channels) {
-            double[] total = new double[count];
-            int[] readings = new int[count];
-            store.read(channel, (timeNs, si) -> {
-                int at = (int) ((timeNs - firstNs) / interval);
-                total[at] += si;
-                readings[at]++;
-            });
-            for (int i = 0; i < count; i++) {
-                complete[i] &= readings[i] > 0;
-                sum[i] += readings[i] > 0 ? total[i] / readings[i] : 0;
-            }
+            interval = Math.max(interval, Spacing.usual(store, channel));
         }
-        return compact(sum, complete, firstNs, interval);
+        Intervals intervals = new Intervals(channels.size(), interval);
+        for (int i = 0; i < channels.size(); i++) {
+            int line = i;
+            store.read(channels.get(i), (timeNs, si) -> intervals.add(line, timeNs, si));
+        }
+        return intervals.signal();
     }
 
-    private static LoadSignal compact(double[] sum, boolean[] complete, long firstNs, long interval) {
-        long[] times = new long[sum.length];
-        double[] values = new double[sum.length];
-        int size = 0;
-        for (int i = 0; i < sum.length; i++) {
-            if (complete[i]) {
-                times[size] = firstNs + i * interval + interval / 2;
-                values[size++] = sum[i];
-            }
+    /** How far the readings of a channel are apart for the most part. A mean would be led astray by a pause, or a clock that was set. */
+    private static final class Spacing implements ReadingVisitor {
+
+        private static final int LOOKED_AT = 20_000;
+
+        private final long[] apart = new long[LOOKED_AT];
+        private int count;
+        private long lastNs = Long.MAX_VALUE;
+
+        static long usual(ReadingStore store, int channel) throws IOException {
+            Spacing spacing = new Spacing();
+            store.read(channel, spacing);
+            Arrays.sort(spacing.apart, 0, spacing.count);
+            return spacing.count == 0 ? 0 : spacing.apart[spacing.count / 2];
         }
-        return new LoadSignal(Arrays.copyOf(times, size), Arrays.copyOf(values, size), interval);
+
+        @Override
+        public void reading(long timeNs, double si) {
+            if (timeNs > lastNs && count < LOOKED_AT) {
+                apart[count++] = timeNs - lastNs;
+            }
+            lastNs = timeNs;
+        }
     }
 
-    /** As long as the readings of the slowest channel are apart on average, and so that there are not too many. */
-    private static long interval(ReadingStore store, List<Integer> channels, TimeRange range) throws IOException {
-        double span = range.lastNs() - range.firstNs();
-        double longest = LEAST_INTERVAL_NS;
-        for (int channel : channels) {
-            long[] seen = {0, Long.MAX_VALUE, Long.MIN_VALUE}; // how many, first, last
-            store.read(channel, (timeNs, si) -> {
-                seen[0]++;
-                seen[1] = Math.min(seen[1], timeNs);
-                seen[2] = Math.max(seen[2], timeNs);
-            });
-            if (seen[0] > 1) {
-                longest = Math.max(longest, (double) (seen[2] - seen[1]) / (seen[0] - 1));
+    /** Sums by interval; only those with readings take room, and when they are too many, two become one. */
+    private static final class Intervals {
+
+        private final int lines;
+        private Map<Long, double[]> sums = new HashMap<>();
+        private long intervalNs;
+        private long beginNs;
+
+        Intervals(int lines, long intervalNs) {
+            this.lines = lines;
+            this.intervalNs = intervalNs;
+        }
+
+        void add(int line, long timeNs, double si) {
+            if (sums.isEmpty()) {
+                beginNs = timeNs - intervalNs / 2; // so that regular readings come to lie in the middle
+            }
+            double[] sum = sums.computeIfAbsent(Math.floorDiv(timeNs - beginNs, intervalNs), at -> new double[2 * lines]);
+            sum[2 * line] += si;
+            sum[2 * line + 1]++;
+            if (sums.size() > MOST) {
+                halve();
             }
         }
-        return (long) Math.ceil(Math.max(longest, span / (MOST - 1)));
+
+        private void halve() {
+            Map<Long, double[]> wider = new HashMap<>();
+            sums.forEach((at, sum) -> wider.merge(Math.floorDiv(at, 2), sum, (one, other) -> {
+                Arrays.setAll(one, i -> one[i] + other[i]);
+                return one;
+            }));
+            sums = wider;
+            intervalNs *= 2;
+        }
+
+        LoadSignal signal() {
+            long[] places = sums.entrySet().stream().filter(entry -> isComplete(entry.getValue())).mapToLong(Map.Entry::getKey).sorted().toArray();
+            return new LoadSignal(Arrays.stream(places).map(at -> beginNs + at * intervalNs + intervalNs / 2).toArray(),
+                Arrays.stream(places).mapToDouble(at -> total(sums.get(at))).toArray(), intervalNs);
+        }
+
+        private boolean isComplete(double[] sum) {
+            return IntStream.range(0, lines).allMatch(line -> sum[2 * line + 1] > 0);
+        }
+
+        private double total(double[] sum) {
+            return IntStream.range(0, lines).mapToDouble(line -> sum[2 * line] / sum[2 * line + 1]).sum();
+        }
     }
 
     /** {@return how many intervals have a load} */
     public int size() {
         return timesNs.length;
+    }
+
+    /** {@return the parts between pauses longer than this} */
+    List<LoadSignal> partsBetween(long pauseNs) {
+        List<LoadSignal> parts = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= size(); i++) {
+            if (i == size() || timesNs[i] - timesNs[i - 1] > pauseNs) {
+                parts.add(new LoadSignal(Arrays.copyOfRange(timesNs, from, i), Arrays.copyOfRange(values, from, i), intervalNs));
+                from = i;
+            }
+        }
+        return parts;
     }
 }

@@ -17,6 +17,7 @@ import garboard.trial.store.TimeRange;
 public record StepDetector(StepSettings settings) {
 
     private static final double NS_PER_S = 1e9;
+    private static final int LONGEST_PAUSE_INTERVALS = 3;
     /** Standard deviation of a normal distribution over the median of its absolute deviations. */
     private static final double OF_MEDIAN = 1.4826;
     /** A noise so far below the smallest step makes no difference; without it a signal of few digits would have none. */
@@ -39,10 +40,15 @@ public record StepDetector(StepSettings settings) {
         }
     }
 
-    /** {@return the steps in the order of time} */
+    /** {@return the steps in the order of time} None goes over a pause longer than the least dwell, whose load nobody knows. */
     public List<StepProposal> detect(LoadSignal signal) {
+        double highest = Arrays.stream(withoutSingleStrays(signal.values())).map(Math::abs).max().orElse(0);
+        long pauseNs = (long) Math.max(settings.leastDwell().si() * NS_PER_S, LONGEST_PAUSE_INTERVALS * signal.intervalNs());
+        return signal.partsBetween(pauseNs).stream().flatMap(part -> detect(part, highest).stream()).toList();
+    }
+
+    private List<StepProposal> detect(LoadSignal signal, double highest) {
         double[] smooth = withoutSingleStrays(signal.values());
-        double highest = Arrays.stream(smooth).map(Math::abs).max().orElse(0);
         if (smooth.length < 2) {
             return List.of();
         }

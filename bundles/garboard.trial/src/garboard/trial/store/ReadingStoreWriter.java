@@ -115,7 +115,7 @@ public final class ReadingStoreWriter implements ReadingSink, Closeable {
             }
         }
         List<StoredChannel> stored = counts.stream().map(count -> new StoredChannel(count.number(), count.channel(), count.readings(),
-            count.missing())).toList();
+            count.missing(), count.readings() == 0 || count.isPlaceholder())).toList();
         byte[] index = new StoreIndex(provenance, stored, chunks).bytes();
         CRC32C checksum = new CRC32C();
         checksum.update(index);

@@ -44,6 +44,7 @@ record StoreIndex(Provenance provenance, List<StoredChannel> channels, List<Chun
             }
             out.writeLong(stored.readings());
             out.writeLong(stored.missing());
+            out.writeBoolean(stored.isSilent());
         }
         out.writeInt(chunks.size());
         for (Chunk chunk : chunks) {
@@ -66,7 +67,7 @@ record StoreIndex(Provenance provenance, List<StoredChannel> channels, List<Chun
             int channelCount = in.readInt();
             List<StoredChannel> channels = new ArrayList<>();
             for (int i = 0; i < channelCount; i++) {
-                channels.add(new StoredChannel(i, channel(texts(in, 7)), in.readLong(), in.readLong()));
+                channels.add(new StoredChannel(i, channel(texts(in, 7)), in.readLong(), in.readLong(), in.readBoolean()));
             }
             int chunkCount = in.readInt();
             List<Chunk> chunks = new ArrayList<>();

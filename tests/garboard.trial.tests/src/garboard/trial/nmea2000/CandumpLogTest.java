@@ -128,6 +128,13 @@ class CandumpLogTest {
     }
 
     @Test
+    void tellsTimeThatJumpsAhead() {
+        Collected log = read("(1772706615.250000) can0 09F20024#" + DATA, "(1772710215.250000) can0 09F20024#" + DATA,
+            "(1772713815.250001) can0 09F20024#" + DATA);
+        assertThat(log.tally().sentences()).containsExactly("1 time stamp was more than an hour after the one before; line 3.");
+    }
+
+    @Test
     void keepsBusesSendersAndInstancesApart() {
         Collected log = read("(1772706615.250000) can0 09F20024#" + DATA, "(1772706615.250000) can1 09F20024#" + DATA,
             "(1772706615.250000) can0 09F20025#" + DATA,

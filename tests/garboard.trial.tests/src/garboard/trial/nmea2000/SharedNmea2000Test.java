@@ -127,6 +127,9 @@ class SharedNmea2000Test {
         // 40 times fuel rate, load and torque all ones, 12 times a battery at 0 K
         assertThat(readings.tally().of(Mishap.ALL_ONES)).isEqualTo(3 * 40);
         assertThat(readings.tally().of(Mishap.IMPOSSIBLE)).isEqualTo(12);
+        // the stopped engines 11 and 12 say 0 all along
+        assertThat(readings.intake().sentences()).filteredOn(sentence -> sentence.contains("stands for none")).isNotEmpty()
+            .allMatch(sentence -> sentence.contains("oil pressure, 1"));
     }
 
     @Test

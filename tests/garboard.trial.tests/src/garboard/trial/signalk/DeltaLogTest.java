@@ -117,6 +117,16 @@ class DeltaLogTest {
     }
 
     @Test
+    void doesNotFillTheMemoryWithNames() {
+        String[] lines = new String[5000];
+        for (int i = 0; i < lines.length; i++) {
+            lines[i] = update("a", value("propulsion." + "x".repeat(20_000) + i + ".oilPressure", "412300"));
+        }
+        Collected log = read(lines);
+        assertThat(log.intake().channels()).allMatch(count -> count.channel().instance().length() <= 200).hasSize(1);
+    }
+
+    @Test
     void leavesOutUpdatesWithoutTime() {
         Collected log = read("{\"updates\":[{\"$source\":\"a\",\"values\":[" + value("propulsion.gen.temperature", "358.15") + "]}]}");
         assertThat(log.readings()).isEmpty();

@@ -32,7 +32,7 @@ class AssignmentTest {
     private Path folder;
 
     private static List<StoredChannel> stored(Channel... channels) {
-        return IntStream.range(0, channels.length).mapToObj(i -> new StoredChannel(i, channels[i], 100, 0)).toList();
+        return IntStream.range(0, channels.length).mapToObj(i -> new StoredChannel(i, channels[i], 100, 0, false)).toList();
     }
 
     @Test
@@ -61,6 +61,27 @@ class AssignmentTest {
         AssignmentProposal proposal = AssignmentProposal.of(stored(channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 35, 127489),
             channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 36, 127489)));
         assertThat(proposal.unclear()).containsExactly(MODEL.getReading_OilPressure());
+    }
+
+    @Test
+    void passesOverChannelsThatShowNothing() throws IOException {
+        try (ReadingStore store = Stores.filled(folder, intake -> {
+            int zero = intake.channel(channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 35, 127489));
+            int real = intake.channel(channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 36, 127489));
+            int unloaded = intake.channel(channel(Measurand.AC_POWER, AcLine.ALL, "generator", 43, 65029));
+            for (int i = 0; i < 20; i++) {
+                intake.value(i, zero, 0);
+                intake.value(i, real, i < 10 ? 0 : 400_000);
+                intake.value(i, unloaded, 0);
+            }
+            assertThat(intake.sentences())
+                .containsExactly("All 20 readings of oil pressure, 0 (can0, source 35, 127489) are 0, which most likely stands for none.");
+        })) {
+            AssignmentProposal proposal = AssignmentProposal.of(store.channels());
+            assertThat(proposal.candidates().get(MODEL.getReading_OilPressure())).extracting(stored -> stored.channel().origin().sender())
+                .containsExactly("36");
+            assertThat(proposal.candidates().get(MODEL.getReading_Power())).hasSize(1);
+        }
     }
 
     @Test

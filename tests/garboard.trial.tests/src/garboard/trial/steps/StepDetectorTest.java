@@ -26,6 +26,7 @@ import garboard.trial.log.LogProgress;
 import garboard.trial.log.Measurand;
 import garboard.trial.store.ReadingStore;
 import garboard.trial.testing.SharedLogs;
+import garboard.trial.testing.Stores;
 
 /** The signals are made here, so that where their steps are is known; the shared log was made by a schedule, which stands below. */
 class StepDetectorTest {
@@ -133,6 +134,64 @@ class StepDetectorTest {
         long[] times = IntStream.range(0, load.length).mapToLong(i -> (i + (i > 150 ? 30 : 0)) * 1_000_000_000L + 500_000_000L).toArray();
         List<StepProposal> steps = DETECTOR.detect(new LoadSignal(times, load, 1_000_000_000L));
         assertThat(seconds(steps)).containsExactly(0.0, 100.0, 100.0, 330.0);
+    }
+
+    @Test
+    void partsStepsAtALongPause() {
+        double[] load = levels(20, 4000, 200);
+        long[] times = IntStream.range(0, load.length).mapToLong(i -> (i + (i >= 120 ? 7200 : 0)) * 1_000_000_000L + 500_000_000L).toArray();
+        assertThat(seconds(DETECTOR.detect(new LoadSignal(times, load, 1_000_000_000L)))).containsExactly(0.0, 120.0, 7320.0, 7400.0);
+    }
+
+    @Test
+    void isNotLedAstrayByAClockThatWasSet() throws IOException {
+        try (ReadingStore store = Stores.filled(folder, intake -> {
+            int one = intake.channel(Stores.channel(Measurand.AC_POWER, AcLine.L1, "output", 41, 127504));
+            int two = intake.channel(Stores.channel(Measurand.AC_POWER, AcLine.L2, "output", 41, 127504));
+            for (int i = 0; i < 3000; i++) {
+                long time = i * 500_000_000L + (i < 20 ? 0 : 1_772_706_615_000_000_000L); // ten seconds of 1970, then the clock was set
+                intake.value(time, one, i < 1200 ? 1000 : 3000);
+                intake.value(time, two, i < 1200 ? 500 : 2000);
+            }
+        })) {
+            LoadSignal load = LoadSignal.of(store, List.of(0, 1));
+            assertThat(load.intervalNs()).isEqualTo(1_000_000_000L);
+            List<StepProposal> steps = DETECTOR.detect(load);
+            assertThat(steps).extracting(StepProposal::loadSi).containsExactly(1500.0, 5000.0);
+            assertThat(steps.get(1).durationS()).isCloseTo(900, within(2.0));
+        }
+    }
+
+    @Test
+    void leavesOutIntervalsInWhichALineIsSilent() throws IOException {
+        try (ReadingStore store = Stores.filled(folder, intake -> {
+            int one = intake.channel(Stores.channel(Measurand.AC_POWER, AcLine.L1, "output", 41, 127504));
+            int two = intake.channel(Stores.channel(Measurand.AC_POWER, AcLine.L2, "output", 41, 127504));
+            for (int i = 0; i < 100; i++) {
+                intake.value(i * 1_000_000_000L, one, 1000);
+                if (i < 60) {
+                    intake.value(i * 1_000_000_000L, two, 500);
+                }
+            }
+        })) {
+            assertThat(LoadSignal.of(store, List.of(0, 1)).size()).isEqualTo(60);
+            assertThat(LoadSignal.of(store, List.of(0, 1)).values()).containsOnly(1500);
+            assertThat(LoadSignal.of(store, List.of()).size()).isZero();
+        }
+    }
+
+    @Test
+    void staysWithinBoundsForAWeekOfReadings() throws IOException {
+        try (ReadingStore store = Stores.filled(folder, intake -> {
+            int total = intake.channel(Stores.channel(Measurand.AC_POWER, AcLine.ALL, "generator", 43, 65029));
+            for (int i = 0; i < 600_000; i++) {
+                intake.value(i * 1_000_000_000L, total, i < 300_000 ? 1000 : 4000);
+            }
+        })) {
+            LoadSignal load = LoadSignal.of(store, List.of(0));
+            assertThat(load.size()).isBetween(10_000, 20_000);
+            assertThat(DETECTOR.detect(load)).extracting(StepProposal::loadSi).containsExactly(1000.0, 4000.0);
+        }
     }
 
     @Test
