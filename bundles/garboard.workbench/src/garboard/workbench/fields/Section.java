@@ -45,6 +45,11 @@ public final class Section {
         return open;
     }
 
+    /** Calls the section by other words. */
+    public void heading(String words) {
+        head.heading(words);
+    }
+
     /** Says something beside the heading, quietly. @param words asked for whenever they are painted */
     public void note(Supplier<String> words) {
         head.note(words);

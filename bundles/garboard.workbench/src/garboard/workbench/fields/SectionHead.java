@@ -30,7 +30,7 @@ final class SectionHead {
     private static final int BIGGER = 1;
 
     private final Desk desk;
-    private final String heading;
+    private String heading;
     private final Canvas canvas;
     private final Font font;
     private Supplier<String> note = () -> "";
@@ -107,6 +107,13 @@ final class SectionHead {
     void note(Supplier<String> words) {
         note = words;
         canvas.redraw();
+    }
+
+    void heading(String words) {
+        if (!heading.equals(words)) {
+            heading = words;
+            canvas.redraw();
+        }
     }
 
     void setOpen(boolean now) {
