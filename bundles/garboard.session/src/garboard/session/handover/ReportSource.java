@@ -54,6 +54,11 @@ public final class ReportSource {
         return Reports.compose(copy.record(), evaluation, options);
     }
 
+    /** {@return the units for what is computed, and for empty fields of a form} */
+    public UnitSystem units() {
+        return options.units();
+    }
+
     /** {@return the copy of the record} */
     public RecordFile record() {
         return copy;
