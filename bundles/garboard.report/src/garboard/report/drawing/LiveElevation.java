@@ -74,7 +74,7 @@ final class LiveElevation implements LiveDrawing {
         }
         tagged.forEach(one -> foot(one).ifPresent(end -> hairs.add(new Line2D.Double(one.at(), end))));
         for (Surface surface : named) {
-            nameOf(surface, left, right, pen).ifPresent(place -> {
+            nameOf(surface, left, right, taken, pen).ifPresent(place -> {
                 surfaceNames.put(surface, place);
                 taken.add(place.area(pen.widthOf(surface.name(), place.letters())));
             });
@@ -83,14 +83,14 @@ final class LiveElevation implements LiveDrawing {
     }
 
     /** At the end where fewer things are in the way; at the usual one where it is all the same. */
-    private Optional<SurfaceName> nameOf(Surface surface, double left, double right, Pen pen) {
+    private Optional<SurfaceName> nameOf(Surface surface, double left, double right, List<Rectangle2D> taken, Pen pen) {
         double width = pen.widthOf(surface.name(), Letters.SMALL_LEFT);
         return SurfaceName.within(surface, elevation.surfaces().getFirst(), left, right, toSheet, inner).stream()
-            .min(Comparator.comparingInt(place -> inTheWay(place.area(width))));
+            .min(Comparator.comparingInt(place -> inTheWay(place.area(width), taken)));
     }
 
-    private int inTheWay(Rectangle2D box) {
-        int things = 0;
+    private int inTheWay(Rectangle2D box, List<Rectangle2D> taken) {
+        int things = taken.stream().anyMatch(box::intersects) ? 10 : 0;
         for (Tagged one : tagged) {
             var mark = new Rectangle2D.Double(one.x() - Spot.REACH, one.y() - Spot.REACH, 2 * Spot.REACH, 2 * Spot.REACH);
             things += mark.intersects(box) ? 3 : 0;

@@ -24,6 +24,7 @@ import garboard.report.drawing.Strip.Piece;
 public final class LiveSheet {
 
     private static final double BESIDE = 150;
+    private static final double NARROW = 110;
     private static final double ABOVE = 96;
     private static final double FOR_LEGEND = 38;
     /** A sheet that is smaller than this is seen in part. */
@@ -46,7 +47,7 @@ public final class LiveSheet {
         this.area = area;
         Rectangle2D inner = new Rectangle2D.Double(area.getX() + MARGIN, area.getY() + 1, area.getWidth() - 2 * MARGIN, area.getHeight() - 2);
         List<View> views = views(view, inner);
-        double top = inner.getY() + strip(clearances(), inner, inner.getY(), 2, pen);
+        double top = inner.getY() + strip(clearances(), inner, inner.getY(), inner.getWidth() < NARROW ? 3 : 2, pen);
         double bottom = inner.getMaxY();
         if (inner.getHeight() > FOR_LEGEND) {
             List<Piece> legend = legend(views);

@@ -128,7 +128,7 @@ final class NamePlacing {
             cost += run.intersects(box) ? 16 : 0;
         }
         for (Line2D hair : hairs) {
-            cost += hair.intersects(box) ? 3 : 0;
+            cost += hair.intersects(box) ? 4 : 0;
         }
         var leader = new Line2D.Double(name.at, new Place(0, box).nearest(name.at));
         for (Line2D other : leaders) {

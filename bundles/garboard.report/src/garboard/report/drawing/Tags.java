@@ -39,8 +39,8 @@ final class Tags {
     private static final double SMALL_LINE = 3.1;
     /** Widths go up in steps, so that a name does not jump aside for a digit more. */
     private static final double STEP = 3;
-    /** A name that matters little is rather left out than put far away or over lines. */
-    private static final double BEARABLE = 14;
+    /** A name is rather left out than put far away or over lines, the sooner the less it matters: by its rank. */
+    private static final double[] BEARABLE = {60, 36, 24, 18, 14};
     /** More than this share of the area is not filled with letters. */
     private static final double CALM = 0.26;
 
@@ -80,7 +80,7 @@ final class Tags {
             said.put(one.part.id(), lines);
             double width = lines.stream().mapToDouble(line -> pen.widthOf(line.text, line.letters)).max().orElse(0);
             double height = NAME_LINE + (lines.size() - 1) * SMALL_LINE;
-            names.add(new Name(one.part.id(), one.at(), Math.ceil(width / STEP) * STEP, height, rank(one) < 4 ? Double.POSITIVE_INFINITY : BEARABLE));
+            names.add(new Name(one.part.id(), one.at(), Math.ceil(width / STEP) * STEP, height, BEARABLE[rank(one)]));
         }
         return names;
     }

@@ -73,10 +73,10 @@ final class AttitudeBar {
         heel.name(texts.get(water.rolls() ? "angle.roll" : "angle.heel"));
         double designedHeel = Math.toDegrees(water.heel().si());
         double designedTrim = Math.toDegrees(water.trim().si());
-        heel.show(attitude.heel(), new AngleBar.Marks(AttitudeChoice.heelReach(water), designedHeel, degrees(worst.map(Attitude::heel))),
-            tip(designedHeel, worst.isPresent(), point));
-        trim.show(attitude.trim(), new AngleBar.Marks(AttitudeChoice.trimReach(water), designedTrim, degrees(worst.map(Attitude::trim))),
-            tip(designedTrim, worst.isPresent(), point));
+        heel.show(attitude.heel(), new AngleBar.Marks(AttitudeChoice.heelReach(water), designedHeel, degrees(worst.filter(at -> designedHeel > 0).map(Attitude::heel))),
+            tip(designedHeel, worst.isPresent() && designedHeel > 0, point));
+        trim.show(attitude.trim(), new AngleBar.Marks(AttitudeChoice.trimReach(water), designedTrim, degrees(worst.filter(at -> designedTrim > 0).map(Attitude::trim))),
+            tip(designedTrim, worst.isPresent() && designedTrim > 0, point));
     }
 
     private static OptionalDouble degrees(Optional<garboard.quantity.Angle> angle) {
