@@ -15,7 +15,8 @@ public final class CableChecks {
     public static List<Check<?>> federal() {
         return List.of(LeastGaugeByLaw.check(), StrandedByLaw.check(), AmpacityBelow50VByLaw.check(), AmpacityFrom50VByLaw.check(),
             CircuitProtectedByLaw.check(), DevicePlaceByLaw.check(), DevicePlaceAtBatteryByLaw.check(), DeviceRatingByLaw.check(),
-            DeviceRatingFrom50VByLaw.check(), DeviceVoltageByLaw.check(), ChafeProtectedByLaw.check(), CommonNegative.check());
+            DeviceRatingFrom50VByLaw.check(), DeviceVoltageByLaw.check(), ChafeProtectedByLaw.check(), ChargingDeviceByLaw.check(),
+            CommonNegative.check());
     }
 
     /** 46 CFR subchapter T. */
@@ -35,6 +36,6 @@ public final class CableChecks {
         return List.of(ConductorSizeReadable.check(), StrandedInAnyBoat.check(), CrankingDropInTheField.check(), CrankingCableDrop.check(),
             AmpacityBelow50V.check(), AmpacityFrom50V.check(), CircuitProtectedInAnyBoat.check(), DevicePlaceInAnyBoat.check(),
             DeviceRatingInAnyBoat.check(), DeviceRatingReadCarefully.check(), DeviceRatingFrom50VInAnyBoat.check(), DeviceVoltageInAnyBoat.check(),
-            ChafeProtectedInAnyBoat.check());
+            ChafeProtectedInAnyBoat.check(), CommonNegativeInAnyBoat.check());
     }
 }

@@ -21,7 +21,7 @@ public final class FuelChecks {
 
     /** 46 CFR subchapter T. */
     public static List<Check<?>> smallPassenger() {
-        return List.of(ShutOffsOfPassengerVessel.check(), BackfireArresterOfPassengerVessel.check());
+        return List.of(VentBoreOfPassengerVessel.check(), ShutOffsOfPassengerVessel.check(), BackfireArresterOfPassengerVessel.check());
     }
 
     /** Voluntary standards, as far as they were seen. */
