@@ -68,12 +68,17 @@ public final class ReadingSheet {
         return allColumns().stream().filter(field -> usual.contains(field) || readings.stream().anyMatch(reading -> reading.eIsSet(field))).toList();
     }
 
-    /** Begins a line at a step, with the time of the clock and the instruments of the line before. @return the reading */
-    public Reading add(LoadStep step, String label) {
+    /** {@return the beginning of a line at a step, not in the record yet: the time of the clock and the instruments of the line before} */
+    public Reading begin(LoadStep step) {
         Reading reading = GarboardFactory.eINSTANCE.createReading();
         reading.setAt(now());
         lastWithInstruments(step).ifPresent(reading::setInstruments);
-        return edits.add(step, List.of(Literals.LOAD_STEP__READINGS), reading, label);
+        return reading;
+    }
+
+    /** Begins a line at a step. @return the reading */
+    public Reading add(LoadStep step, String label) {
+        return edits.add(step, List.of(Literals.LOAD_STEP__READINGS), begin(step), label);
     }
 
     /**

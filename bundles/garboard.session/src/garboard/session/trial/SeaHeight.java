@@ -6,6 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
+import garboard.checks.Evaluation;
+import garboard.checks.Limit;
+import garboard.checks.Verdict;
 import garboard.model.CommissioningRecord;
 import garboard.model.ExhaustRun;
 import garboard.model.Point;
@@ -33,12 +36,15 @@ public record SeaHeight(Part part, Optional<Length> atRest, Optional<HeeledHeigh
 
     /** What is looked at, with the key of its place. */
     public enum Part {
-        SIPHON_BREAK("rawWater.siphonBreak.ventSeat"), CREST("exhaust.crest.insideBottom"), OUTLET("exhaust.outlet.insideBottom");
+        SIPHON_BREAK("rawWater.siphonBreak.ventSeat", "SIPHON-HEIGHT-HEELED"), CREST("exhaust.crest.insideBottom", "EXHAUST-CREST-HEIGHT-HEELED"),
+        OUTLET("exhaust.outlet.insideBottom", "EXHAUST-OUTLET-HEELED");
 
         private final String key;
+        private final String check;
 
-        Part(String key) {
+        Part(String key, String check) {
             this.key = key;
+            this.check = check;
         }
 
         /** {@return the key of its place} */
@@ -54,6 +60,12 @@ public record SeaHeight(Part part, Optional<Length> atRest, Optional<HeeledHeigh
                 case OUTLET -> exhaust.map(ExhaustRun::getOutlet).map(found -> found.getInsideBottom());
             };
         }
+    }
+
+    /** {@return the height above the water that a check asks of the part in the attitude to design for, where it could tell one} */
+    public Optional<Length> wanted(Evaluation evaluation) {
+        return evaluation.verdicts().stream().filter(verdict -> verdict.check().id().equals(part.check)).map(Verdict::limit).flatMap(Optional::stream)
+            .map(Limit::value).filter(Length.class::isInstance).map(Length.class::cast).findFirst();
     }
 
     public static List<SeaHeight> of(CommissioningRecord record) {

@@ -21,6 +21,9 @@ import garboard.quantity.TimeSpan;
  */
 public record StepReview(List<Lack> lacks, Optional<LoadLadder.Rung> usual, int readings, int untimed, int withoutInstrument, List<Settling> unsettled) {
 
+    /** At full load temperatures are judged, so they have to stand still; below it they need not. Common practice. */
+    private static final double FULL = 0.995;
+
     /** One thing that is missing. */
     public enum Lack {
         LOAD, READINGS, FEW_READINGS, TIMES, DWELL, SHORT_DWELL, SETTLING_UNKNOWN, NOT_SETTLED, INSTRUMENTS
@@ -43,8 +46,9 @@ public record StepReview(List<Lack> lacks, Optional<LoadLadder.Rung> usual, int 
         note(untimed > 0, Lack.TIMES, lacks);
         note(step.getDwell() == null, Lack.DWELL, lacks);
         note(usual.filter(rung -> shorter(step.getDwell(), rung.dwell())).isPresent(), Lack.SHORT_DWELL, lacks);
-        note(unsettled.stream().anyMatch(one -> one.change().isEmpty()), Lack.SETTLING_UNKNOWN, lacks);
-        note(unsettled.stream().anyMatch(one -> one.change().isPresent()), Lack.NOT_SETTLED, lacks);
+        boolean thermal = step.getLoad() == null || step.getLoad().si() > FULL;
+        note(thermal && unsettled.stream().anyMatch(one -> one.change().isEmpty()), Lack.SETTLING_UNKNOWN, lacks);
+        note(thermal && unsettled.stream().anyMatch(one -> one.change().isPresent()), Lack.NOT_SETTLED, lacks);
         note(withoutInstrument > 0, Lack.INSTRUMENTS, lacks);
         return new StepReview(List.copyOf(lacks), usual, taken.size(), untimed, withoutInstrument, unsettled);
     }

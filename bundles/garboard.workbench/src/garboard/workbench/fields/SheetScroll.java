@@ -136,6 +136,12 @@ public final class SheetScroll {
             int height = run(area, area.getClientArea().width, true, flushCache);
             if (height != scrolled.getMinHeight()) {
                 scrolled.setMinHeight(height);
+                // When the scroller itself is being laid out it does not hear this; then the sheet would end at the window's edge.
+                scrolled.getDisplay().asyncExec(() -> {
+                    if (!scrolled.isDisposed()) {
+                        scrolled.layout(false);
+                    }
+                });
             }
         }
 

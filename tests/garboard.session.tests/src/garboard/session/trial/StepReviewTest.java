@@ -51,16 +51,28 @@ class StepReviewTest {
 
     @Test
     void cannotTellWhetherItSettledFromTwoReadingsOrFromFiveMinutes() {
-        LoadStep two = TrialRecords.step(record, "25 %");
+        LoadStep two = TrialRecords.step(record, "100 %");
         coolant(two, 0, "70 degC");
         coolant(two, 15, "70 degC");
         assertThat(StepReview.of(two).lacks()).contains(Lack.SETTLING_UNKNOWN, Lack.FEW_READINGS);
 
-        LoadStep five = TrialRecords.step(record, "25 %");
+        LoadStep five = TrialRecords.step(record, "105 %");
         coolant(five, 0, "70 degC");
         coolant(five, 2, "70 degC");
         coolant(five, 5, "70 degC");
         assertThat(StepReview.of(five).lacks()).contains(Lack.SETTLING_UNKNOWN).doesNotContain(Lack.FEW_READINGS);
+    }
+
+    @Test
+    void wantsNoSteadyStateBelowFullLoad() {
+        LoadStep step = TrialRecords.step(record, "25 %");
+        step.setDwell(TimeSpan.valueOf("15 min"));
+        coolant(step, 0, "40 degC");
+        coolant(step, 10, "55 degC");
+        coolant(step, 15, "60 degC");
+
+        assertThat(StepReview.of(step).complete()).isTrue();
+        assertThat(StepReview.of(step).unsettled()).hasSize(1);
     }
 
     @Test

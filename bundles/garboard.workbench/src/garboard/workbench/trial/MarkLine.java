@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: EPL-2.0
+package garboard.workbench.trial;
+
+import org.eclipse.jface.resource.FontDescriptor;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.accessibility.ACC;
+import org.eclipse.swt.accessibility.AccessibleAdapter;
+import org.eclipse.swt.accessibility.AccessibleControlAdapter;
+import org.eclipse.swt.accessibility.AccessibleControlEvent;
+import org.eclipse.swt.accessibility.AccessibleEvent;
+import org.eclipse.swt.graphics.Font;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Composite;
+
+import garboard.checks.Standing;
+import garboard.session.Listeners.Subscription;
+import garboard.workbench.Desk;
+import garboard.workbench.fields.StandingMark;
+
+/** A line of words behind the mark of a standing: what it is about, then how it stands. */
+final class MarkLine extends Canvas {
+
+    private final Desk desk;
+    private final Font strong;
+    private String about = "";
+    private String words = "";
+    private Standing standing = Standing.MEETS;
+
+    MarkLine(Composite parent, Desk desk) {
+        super(parent, SWT.NO_FOCUS);
+        this.desk = desk;
+        strong = FontDescriptor.createFrom(getFont()).withStyle(SWT.BOLD).createFont(getDisplay());
+        Subscription palette = desk.onPalette(now -> redraw());
+        addListener(SWT.Paint, event -> paint(event.gc));
+        addDisposeListener(event -> {
+            palette.close();
+            strong.dispose();
+        });
+        getAccessible().addAccessibleListener(new AccessibleAdapter() {
+            @Override
+            public void getName(AccessibleEvent event) {
+                event.result = about + ": " + words;
+            }
+        });
+        getAccessible().addAccessibleControlListener(new AccessibleControlAdapter() {
+            @Override
+            public void getRole(AccessibleControlEvent event) {
+                event.detail = ACC.ROLE_LABEL;
+            }
+        });
+    }
+
+    void show(String what, Standing how, String said) {
+        about = what;
+        standing = how;
+        words = said;
+        redraw();
+    }
+
+    /** {@return what it says, for tests} */
+    String said() {
+        return about + ": " + words;
+    }
+
+    @Override
+    public Point computeSize(int widthHint, int heightHint, boolean changed) {
+        var gc = new GC(this);
+        gc.setFont(strong);
+        int line = gc.getFontMetrics().getHeight();
+        int room = widthHint == SWT.DEFAULT ? Integer.MAX_VALUE : widthHint;
+        int height = oneLine(gc, room) ? line * 3 / 2 : line * 5 / 2;
+        gc.dispose();
+        return new Point(widthHint == SWT.DEFAULT ? 40 * line : widthHint, height);
+    }
+
+    private boolean oneLine(GC gc, int room) {
+        int line = gc.getFontMetrics().getHeight();
+        gc.setFont(strong);
+        int used = line * 3 / 2 + gc.textExtent(about).x + line;
+        gc.setFont(getFont());
+        return used + gc.textExtent(words).x <= room;
+    }
+
+    private void paint(GC gc) {
+        gc.setFont(strong);
+        int line = gc.getFontMetrics().getHeight();
+        boolean one = oneLine(gc, getClientArea().width);
+        int size = line * 2 / 3 / 2 * 2;
+        StandingMark.draw(gc, desk.palette().of(standing), standing, line / 4, line / 4 + (line - size) / 2, size);
+        gc.setForeground(desk.palette().ink());
+        gc.setFont(strong);
+        gc.drawText(about, line * 3 / 2, line / 4, true);
+        int x = one ? line * 3 / 2 + gc.textExtent(about).x + line * 2 / 3 : line * 3 / 2;
+        gc.setFont(getFont());
+        gc.setForeground(desk.palette().of(standing));
+        gc.drawText(words, x, one ? line / 4 : line * 5 / 4, true);
+    }
+
+    @Override
+    protected void checkSubclass() {
+        // It only measures itself otherwise.
+    }
+}
