@@ -22,7 +22,8 @@ import garboard.workbench.look.Palette;
 /** A row: the mark of its standing, what the field is called, its editor, what stands beside it, and below it what is to be said of it. */
 final class FieldRow implements Line {
 
-    private static final int LINES = 4;
+    private static final int FEWEST_LINES = 3;
+    private static final int MOST_LINES = 12;
     /** Height of a line with a low editor, in widths of a letter. */
     private static final int LOWEST = 3;
 
@@ -102,6 +103,7 @@ final class FieldRow implements Line {
         if (editor == null) {
             return; // while the row is made
         }
+        grow();
         tellBeside(editor.beside().orElse(""));
         Optional<Editor.Message> now = editor.message();
         if (!now.equals(said)) {
@@ -198,7 +200,7 @@ final class FieldRow implements Line {
         }
         int editorWidth = columns.editor(editor.room());
         if (editorSize == null || editorSize.x != editorWidth) {
-            editorSize = new Point(editorWidth, editorHeight(columns, editorWidth));
+            editorSize = new Point(editorWidth, editorHeight(editorWidth));
         }
         int editorY = columns.stacked() ? y + nameSize.y : y;
         boolean tall = editorSize.y > 2 * nameSize.y;
@@ -214,11 +216,21 @@ final class FieldRow implements Line {
         return height + messageHeight(columns, y + height, place);
     }
 
-    private int editorHeight(Columns columns, int width) {
-        if (editor instanceof TextEditor text && TextEditor.isLines(text.fields().getFirst())) {
-            return LINES * columns.em() * 2 + columns.em() * 2;
+    private int editorHeight(int width) {
+        int height = editor.control().computeSize(width, SWT.DEFAULT).y;
+        return isLines() ? Math.max(FEWEST_LINES * lineHeight, Math.min(MOST_LINES * lineHeight, height + lineHeight / 2)) : height;
+    }
+
+    private boolean isLines() {
+        return editor instanceof TextEditor text && TextEditor.isLines(text.fields().getFirst());
+    }
+
+    /** A text of several lines grows with what is written. */
+    private void grow() {
+        if (isLines() && editorSize != null && editorHeight(editorSize.x) != editorSize.y) {
+            editorSize = null;
+            editor.control().requestLayout();
         }
-        return editor.control().computeSize(width, SWT.DEFAULT).y;
     }
 
     private void placeBeside(Columns columns, int y, int line, int editorWidth) {

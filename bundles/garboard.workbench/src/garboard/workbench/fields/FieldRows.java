@@ -41,6 +41,7 @@ public final class FieldRows {
     private final Composite area;
     private final List<Line> lines = new ArrayList<>();
     private final List<FieldRow> rows = new ArrayList<>();
+    private final List<TitleLine> titles = new ArrayList<>();
     private final List<ItemsEditor> lists = new ArrayList<>();
     private final List<Label> headings = new ArrayList<>();
     private final List<Subscription> subscriptions = new ArrayList<>();
@@ -85,6 +86,14 @@ public final class FieldRows {
     /** Adds a row for a field. */
     public FieldRows field(Field field) {
         return row(context.name(field), (parent, changed) -> editor(parent, field, changed));
+    }
+
+    /** Adds a field whose text stands as a heading, over several lines where it must, and is written over in place. */
+    public FieldRows title(Field field) {
+        var title = new TitleLine(area, field, context, resources);
+        titles.add(title);
+        lines.add(title);
+        return this;
     }
 
     /** Adds a row for each field. */
@@ -168,6 +177,7 @@ public final class FieldRows {
                 row.show();
             }
         }
+        titles.stream().filter(title -> change.concerns(title.field())).forEach(TitleLine::show);
     }
 
     private void judge() {
@@ -186,6 +196,7 @@ public final class FieldRows {
             area.getDisplay().asyncExec(() -> {
                 if (!area.isDisposed()) {
                     rows.forEach(FieldRow::show);
+                    titles.forEach(TitleLine::show);
                     judge();
                 }
             });
@@ -204,6 +215,7 @@ public final class FieldRows {
         area.redraw();
         headings.forEach(label -> label.setForeground(context.desk().palette().accent()));
         rows.forEach(FieldRow::colour);
+        titles.forEach(TitleLine::colour);
     }
 
     /** {@return whether all fields here are beside the matter for this installation} */
@@ -213,7 +225,7 @@ public final class FieldRows {
 
     /** Gives a field the focus, or the first field of a part, or an item of a list. @return whether it is among these rows */
     public boolean reveal(String key) {
-        return rows.stream().anyMatch(row -> row.reveal(key)) || lists.stream().anyMatch(list -> list.reveal(key));
+        return titles.stream().anyMatch(title -> title.reveal(key)) || rows.stream().anyMatch(row -> row.reveal(key)) || lists.stream().anyMatch(list -> list.reveal(key));
     }
 
     /** Gives the first row the focus. */

@@ -19,6 +19,7 @@ import garboard.session.Listeners.Subscription;
 import garboard.session.OpenRecord;
 import garboard.session.Stop;
 import garboard.workbench.Desk;
+import garboard.workbench.ask.Ask;
 
 /** The middle of the window: the page of the stop at which the person is. */
 public final class PagePart {
@@ -31,6 +32,8 @@ public final class PagePart {
     private final StackLayout stack = new StackLayout();
     @Inject
     private Desk desk;
+    @Inject
+    private Ask ask;
     private Composite area;
     private Subscription opened;
     private Subscription gone;
@@ -57,7 +60,7 @@ public final class PagePart {
     }
 
     private Shown make(Stop stop, OpenRecord record) {
-        Page page = Pages.at(stop, record, desk);
+        Page page = Pages.at(stop, record, desk, ask);
         return new Shown(page, page.create(area));
     }
 
