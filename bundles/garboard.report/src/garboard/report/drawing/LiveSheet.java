@@ -221,8 +221,9 @@ public final class LiveSheet {
     public void paintValue(Board board, Inks inks, Point2D at, String value) {
         var pen = new Pen(board, inks);
         double width = pen.widthOf(value, Letters.BOLD_LEFT);
-        double x = Math.min(at.getX() + 4, area.getMaxX() - width - 2);
-        double y = Math.max(at.getY() - 4, area.getY() + 4);
+        double right = at.getX() + Tags.VALUE_ASIDE;
+        double x = right + width + 2 < area.getMaxX() ? right : at.getX() - Tags.VALUE_ASIDE - width;
+        double y = Math.clamp(at.getY() + 1, area.getY() + 4, area.getMaxY() - 2);
         var box = new Rectangle2D.Double(x - 1, y - 3.2, width + 2, 4.4);
         pen.ink(Ink.BLANK).fill(box).ink(Ink.CHOSEN).width(Pen.FINE).draw(box).text(value, x, y, Letters.BOLD_LEFT);
     }

@@ -14,10 +14,11 @@ import garboard.report.drawing.PlacedPart.Circuit;
  * @param attitude how the boat lies; its sinkage counts
  * @param about the circuit that the person is working on, where it is one
  * @param chosen id of the part that is chosen, which is named whatever the room
+ * @param value whether a value is written beside that part, for which room is left
  * @param figures how quantities are written
  * @param words the language
  */
-public record Showing(Arrangement arrangement, Attitude attitude, Optional<Circuit> about, Optional<String> chosen, Figures figures, Words words) {
+public record Showing(Arrangement arrangement, Attitude attitude, Optional<Circuit> about, Optional<String> chosen, boolean value, Figures figures, Words words) {
 
     Heights heights() {
         return new Heights(figures, arrangement.water());

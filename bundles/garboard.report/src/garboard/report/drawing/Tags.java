@@ -41,6 +41,9 @@ final class Tags {
     private static final double STEP = 3;
     /** A name is rather left out than put far away or over lines, the sooner the less it matters: by its rank. */
     private static final double[] BEARABLE = {60, 36, 24, 18, 14};
+    /** How far beside its mark a value is written, and how much room it may take. */
+    static final double VALUE_ASIDE = 4.2;
+    private static final double VALUE_ROOM = 26;
     /** More than this share of the area is not filled with letters. */
     private static final double CALM = 0.26;
 
@@ -59,18 +62,26 @@ final class Tags {
         this.words = new PartWords(showing);
         this.tagged = tagged;
         List<Point2D> marks = tagged.stream().map(Tagged::at).toList();
+        var free = new Around(around.runs(), around.hairs(), withValue(around.taken()));
         Map<String, Place> found = Map.of();
         for (Much much : Much.values()) {
             List<Name> names = names(much, pen);
             double letters = names.stream().mapToDouble(name -> name.width() * name.height()).sum();
             if (much == Much.NAMES || letters < CALM * area.getWidth() * area.getHeight()) {
-                found = new NamePlacing(area, marks, around, earlier).place(names);
+                found = new NamePlacing(area, marks, free, earlier).place(names);
                 if (found.size() == names.size()) {
                     break;
                 }
             }
         }
         this.places = found;
+    }
+
+    private List<Rectangle2D> withValue(List<Rectangle2D> taken) {
+        var all = new ArrayList<>(taken);
+        tagged.stream().filter(one -> showing.value() && showing.chosen().filter(one.part.id()::equals).isPresent())
+            .forEach(one -> all.add(new Rectangle2D.Double(one.x + VALUE_ASIDE - 1, one.y - 2.6, VALUE_ROOM, 5.2)));
+        return all;
     }
 
     private List<Name> names(Much much, Pen pen) {

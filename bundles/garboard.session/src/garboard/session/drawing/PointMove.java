@@ -142,7 +142,8 @@ public final class PointMove {
     private void nudge(Map<Field, Length> values, EAttribute coordinate, int steps, boolean coarse) {
         Length here = (Length) point.eGet(coordinate);
         if (steps != 0 && here != null) {
-            var snap = new Snap(Optional.of(here), usual);
+            Length before = coordinate == Literals.POINT__Z ? heightBefore : acrossBefore.orElse(here);
+            var snap = new Snap(Optional.of(before), usual);
             double step = coarse ? snap.coarse() : snap.finest();
             // A coarse step keeps the millimetres: it is added, not rounded to.
             Length now = coarse ? snap.at(here.si() + steps * step, snap.finest()) : snap.next(here.si(), step, Integer.signum(steps));

@@ -122,7 +122,7 @@ final class DrawingSurface {
         if (stale || sheet.isEmpty()) {
             Rectangle area = canvas.getClientArea();
             DrawingState now = state.orElseThrow();
-            sheet = Optional.of(LiveSheet.of(now.showing(desk.settings().units()), now.view(), Math.max(area.width, 1) / fonts.unit(),
+            sheet = Optional.of(LiveSheet.of(now.showing(desk.settings().units(), value.isPresent()), now.view(), Math.max(area.width, 1) / fonts.unit(),
                 Math.max(area.height, 1) / fonts.unit(), board, sheet, held));
             stale = false;
         }
@@ -176,8 +176,10 @@ final class DrawingSurface {
     }
 
     void tell(Optional<Value> now) {
-        value = now;
-        canvas.redraw();
+        if (!now.equals(value)) {
+            value = now;
+            outdated();
+        }
     }
 
     /** What is written beside a part that is moved: its height, and what runs across where that moves, too, in the person's own units. */

@@ -52,7 +52,7 @@ final class LiveSample {
     static Showing showing(CommissioningRecord record, double heelDegrees, double trimDegrees) {
         Arrangement arrangement = arrangement(record);
         return new Showing(arrangement, arrangement.water().at(Angle.of(heelDegrees, "deg"), Angle.of(trimDegrees, "deg")), Optional.empty(),
-            Optional.empty(), Figures.in(UnitSystem.SI), Words.ENGLISH);
+            Optional.empty(), false, Figures.in(UnitSystem.SI), Words.ENGLISH);
     }
 
     static LiveSheet sheet(CommissioningRecord record, View view, double width, double height) {

@@ -77,7 +77,7 @@ class LiveSheetTest {
     void theChosenPartIsNamedHoweverSmallTheSheet() {
         Showing showing = LiveSample.showing(sample, 0, 0);
         for (String id : List.of("fuelPump", "muffler", "strainer")) {
-            var chosen = new Showing(showing.arrangement(), showing.attitude(), showing.about(), Optional.of(id), showing.figures(), showing.words());
+            var chosen = new Showing(showing.arrangement(), showing.attitude(), showing.about(), Optional.of(id), false, showing.figures(), showing.words());
             LiveSheet sheet = LiveSheet.of(chosen, View.SIDE, 90, 40, new TypewriterBoard(), Optional.empty(), false);
             var board = new TypewriterBoard();
             sheet.paint(board, Inks.PAPER, new Emphasis(Optional.of(id), false, Optional.empty()));

@@ -80,6 +80,10 @@ class DrawingStateTest {
         assertThat(open.edits().canUndo()).isFalse();
         assertThat(open.edits().canRedo()).isFalse();
         assertThat(open.unsaved()).isFalse();
+        PointMove again = state.move("siphonBreak", View.SIDE, UnitSystem.SI, "move again").orElseThrow();
+        again.drag(0.1, OptionalDouble.empty(), 0.001);
+        assertThat(seat().getZ()).hasToString("0.72 m \u00b10.01 m");
+        assertThat(open.edits().undoLabel()).contains("move again");
     }
 
     @Test
@@ -128,6 +132,10 @@ class DrawingStateTest {
             assertThat(seat.getZ()).hasToString("11.625 in \u00b10.25 in"); // from 11.5 in
             drawing.nudge(new Nudge(1, 0, true), View.SIDE, UnitSystem.SI, "move");
             assertThat(seat.getZ()).hasToString("12.625 in \u00b10.25 in");
+            drawing.nudge(new Nudge(1, 0, false), View.SIDE, UnitSystem.SI, "move");
+            drawing.nudge(new Nudge(1, 0, false), View.SIDE, UnitSystem.SI, "move");
+            drawing.nudge(new Nudge(1, 0, false), View.SIDE, UnitSystem.SI, "move");
+            assertThat(seat.getZ()).as("no decimals left over from the eighths").hasToString("13.0 in \u00b10.25 in");
         }
     }
 
@@ -197,11 +205,11 @@ class DrawingStateTest {
     void theStopSaysWhichCircuitIsMeantAndWhichViewIsShown() {
         state.goTo(Stop.EXHAUST);
         assertThat(state.view()).isEqualTo(View.RUNS);
-        assertThat(state.showing(UnitSystem.SI).about()).isPresent();
+        assertThat(state.showing(UnitSystem.SI, false).about()).isPresent();
         state.choose(View.CROSS);
         state.goTo(Stop.VESSEL);
         assertThat(state.view()).isEqualTo(View.SIDE);
-        assertThat(state.showing(UnitSystem.SI).about()).isEmpty();
+        assertThat(state.showing(UnitSystem.SI, false).about()).isEmpty();
         state.goTo(Stop.EXHAUST);
         assertThat(state.view()).isEqualTo(View.CROSS);
     }
