@@ -16,8 +16,13 @@ public final class Listeners<T> {
         return () -> listeners.remove(listener);
     }
 
+    /** Tells all who listen now, but not those who end their listening while others are told: what they show may be gone. */
     public void tell(T news) {
-        listeners.forEach(listener -> listener.accept(news));
+        for (Consumer<? super T> listener : listeners) {
+            if (listeners.contains(listener)) {
+                listener.accept(news);
+            }
+        }
     }
 
     /** Ends a listening. */
