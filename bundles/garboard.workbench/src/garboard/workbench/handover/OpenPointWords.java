@@ -3,7 +3,6 @@ package garboard.workbench.handover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -72,16 +71,15 @@ final class OpenPointWords {
             int missing = verdict.missing().size();
             return missing == 1 ? texts.get("point.cannotTell", title) : texts.get("point.cannotTell.several", title, missing);
         }
+        String standing = texts.get("standing." + verdict.standing().name());
+        if (verdict.standing() == Standing.ACCEPTED) {
+            return texts.get("point.accepted", title, verdict.acceptance().orElse(""), verdict.sentence());
+        }
         String said = topic == Topic.SHORTFALLS
-            ? texts.get("point.verdict.gravity", title, capital(verdict.sentence()), texts.get("gravity." + verdict.check().gravity().name()))
-            : texts.get("point.verdict", title, capital(verdict.sentence()));
-        Optional<String> accepted = verdict.acceptance();
-        return accepted.isEmpty() ? said : said + " " + (verdict.standing() == Standing.ACCEPTED ? texts.get("point.accepted", accepted.get())
-            : accepted.get() + ".");
-    }
-
-    private static String capital(String sentence) {
-        return sentence.isEmpty() ? sentence : sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+            ? texts.get("point.verdict.gravity", title, standing, verdict.sentence(), texts.get("gravity." + verdict.check().gravity().name()))
+            : texts.get("point.verdict", title, standing, verdict.sentence());
+        Optional<String> refused = verdict.acceptance();
+        return refused.map(why -> said + " " + why + ".").orElse(said);
     }
 
     /** {@return where it is mended} */

@@ -47,10 +47,10 @@ final class OpenPointsView {
         this.tint = tint;
         words = new OpenPointWords(record, desk);
         area = Sheet.area(parent, 1);
-        area.setData("garboard.id", "signOff.points");
+        area.setData("garboard.id", "signoff.open");
         for (Topic topic : Topic.values()) {
             var group = Sheet.area(area, 1);
-            group.setData("garboard.id", "signOff." + topic.name());
+            group.setData("garboard.id", "signoff." + topic.name());
             GridDataFactory.fillDefaults().grab(true, false).exclude(true).applyTo(group);
             group.setVisible(false);
             groups.put(topic, group);
@@ -98,7 +98,7 @@ final class OpenPointsView {
         points.subList(0, limit).forEach(point -> row(group, point));
         if (limit < points.size()) {
             Link more = Sheet.link(group, "", desk.texts(OpenPointsView.class).get("points.all", points.size()), () -> showAll(topic, count));
-            more.setData("garboard.id", "signOff.all." + topic.name());
+            more.setData("garboard.id", "signoff.all." + topic.name());
             tint.ink(more);
             GridDataFactory.createFrom((org.eclipse.swt.layout.GridData) more.getLayoutData()).indent(markWidth(group), 0).applyTo(more);
         }

@@ -59,15 +59,15 @@ public final class SignOffPage implements Page {
         PageTitle.make(content, desk, Stop.SIGN_OFF);
         var head = Sheet.area(content, 1);
         lead = Sheet.words(head, "");
-        lead.setData("garboard.id", "signOff.lead");
+        lead.setData("garboard.id", "signoff.lead");
         Lettering.scale(lead, LEAD);
         Composite row = Sheet.row(head);
-        Sheet.button(row, "signOff.sign", texts.get("page.sign"), () -> {
+        Sheet.button(row, "signoff.toSigning", texts.get("page.sign"), () -> {
             sheet.show(signing.control());
             signing.setFocus();
         });
-        Sheet.button(row, "signOff.report", texts.get("page.report"), () -> desk.perform("garboard.command.report"));
-        Sheet.button(row, "signOff.form", texts.get("page.form"), () -> desk.perform("garboard.command.form"));
+        Sheet.button(row, "signoff.report", texts.get("page.report"), () -> desk.perform("garboard.command.report"));
+        Sheet.button(row, "signoff.form", texts.get("page.form"), () -> desk.perform("garboard.command.form"));
         points = new OpenPointsView(content, record, desk, tint);
         heading("signatures");
         signatures = new SignaturesView(content, record, desk, tint, line -> {
@@ -100,8 +100,8 @@ public final class SignOffPage implements Page {
         tint.ink(Sheet.words(area, texts.get("report.about")));
         written = tint.faint(Sheet.words(area, ""));
         Composite row = Sheet.row(area);
-        Sheet.button(row, "signOff.report.write", texts.get("page.report"), () -> desk.perform("garboard.command.report"));
-        openReport = Sheet.button(row, "signOff.report.open", texts.get("report.open"), this::open);
+        Sheet.button(row, "signoff.report.write", texts.get("page.report"), () -> desk.perform("garboard.command.report"));
+        openReport = Sheet.button(row, "signoff.report.open", texts.get("report.open"), this::open);
         showReport();
     }
 

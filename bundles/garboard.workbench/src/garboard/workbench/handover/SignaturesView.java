@@ -54,7 +54,7 @@ final class SignaturesView {
         this.tint = tint;
         this.begin = begin;
         area = Sheet.area(parent, 1);
-        area.setData("garboard.id", "signOff.signatures");
+        area.setData("garboard.id", "signoff.signatures");
     }
 
     /** {@return whether what somebody signed is no longer what the record says} */

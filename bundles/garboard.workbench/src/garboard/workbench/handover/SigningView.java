@@ -50,6 +50,7 @@ final class SigningView {
     private final Label date;
     private final Label ownLabel;
     private final Text own;
+    private final Label hint;
     private final Label statement;
     private final Label obstacle;
     private final Button sign;
@@ -76,14 +77,16 @@ final class SigningView {
         introduce(own, "own");
         GridDataFactory.fillDefaults().grab(true, false).hint(1, Lettering.height(own, WORD_LINES + 0.5)).applyTo(own);
         own.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS || event.doit);
+        label("none").setText("");
+        hint = tint.faint(Sheet.words(area, texts.get("signing.own.hint")));
         tint.ink(label("statement"));
         statement = tint.ink(Sheet.words(area, ""));
-        statement.setData("garboard.id", "signing.statement");
+        statement.setData("garboard.id", "signoff.statement");
         label("none").setText("");
         obstacle = tint.with(Sheet.words(area, ""), palette -> palette.of(Standing.FALLS_SHORT));
-        obstacle.setData("garboard.id", "signing.obstacle");
+        obstacle.setData("garboard.id", "signoff.obstacle");
         label("none").setText("");
-        sign = Sheet.button(area, "signing.sign", texts.get("signing.sign"), this::sign);
+        sign = Sheet.button(area, "signoff.sign", texts.get("signing.sign"), this::sign);
         label("none").setText("");
         tint.faint(Sheet.words(area, texts.get("signing.quiet")));
         role.addListener(SWT.Selection, event -> fillIn());
@@ -112,7 +115,7 @@ final class SigningView {
     }
 
     private void introduce(org.eclipse.swt.widgets.Control control, String key) {
-        control.setData("garboard.id", "signing." + key);
+        control.setData("garboard.id", "signoff." + (key.equals("own") ? "words" : key));
         String word = "signing." + key;
         Spoken.name(control, texts.get(word).replace("&", ""));
     }
@@ -159,7 +162,11 @@ final class SigningView {
         String key = open ? "signing.own.open" : "signing.own";
         ownLabel.setText(texts.get(key));
         tint.with(ownLabel, palette -> open ? palette.of(Standing.FALLS_SHORT) : palette.ink());
-        own.setMessage(open ? texts.get("signing.own.hint") : "");
+        if (hint.getVisible() != open) {
+            hint.setVisible(open);
+            hint.setText(open ? texts.get("signing.own.hint") : "");
+            hint.requestLayout();
+        }
         sign.setEnabled(!now.isBarred());
         changed();
     }
