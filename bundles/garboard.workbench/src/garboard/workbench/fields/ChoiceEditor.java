@@ -19,9 +19,12 @@ import garboard.session.entry.Reading;
 /** A field with a choice, as the trade names it; the first says that nothing is entered. */
 final class ChoiceEditor implements Editor {
 
+    private static final int LONG_NAME = 34;
+
     private final Combo combo;
     private final Field field;
     private final FieldContext context;
+    private final int longest;
     private final List<Enumerator> choices = new ArrayList<>();
 
     ChoiceEditor(Composite parent, Field field, FieldContext context, Runnable changed) {
@@ -33,6 +36,7 @@ final class ChoiceEditor implements Editor {
             choices.add(literal.getInstance());
             names.add(context.desk().labels().label(literal.getInstance()));
         }
+        longest = names.stream().mapToInt(String::length).max().orElse(0);
         combo.setItems(names.toArray(String[]::new));
         combo.setVisibleItemCount(choices.size());
         combo.addListener(SWT.Selection, event -> choose(changed));
@@ -83,6 +87,6 @@ final class ChoiceEditor implements Editor {
 
     @Override
     public Room room() {
-        return Room.CHOICE;
+        return longest > LONG_NAME ? Room.ALL : Room.CHOICE;
     }
 }

@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Layout;
 import org.eclipse.swt.widgets.Text;
 
 import garboard.session.Field;
@@ -24,13 +24,13 @@ final class PlaceEditor implements Editor {
 
     PlaceEditor(Composite parent, List<Field> figures, FieldContext context, Runnable changed) {
         area = new Composite(parent, SWT.NONE);
-        GridLayoutFactory.fillDefaults().numColumns(2 * figures.size()).spacing(4, 0).applyTo(area);
+        area.setLayout(new Shared());
         for (Field figure : figures) {
             var label = new Label(area, SWT.NONE);
             label.setText(context.texts().get("figure." + figure.attribute().getName()));
             label.setForeground(context.desk().palette().faint());
             var text = new Text(area, SWT.BORDER | SWT.SINGLE);
-            GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(1, SWT.DEFAULT).applyTo(text);
+            text.addListener(SWT.Modify, event -> area.layout());
             var entry = new TextEntry(text, figure, context, changed);
             text.addListener(SWT.FocusIn, event -> current = entry);
             entries.add(entry);
@@ -76,5 +76,46 @@ final class PlaceEditor implements Editor {
     @Override
     public Room room() {
         return Room.CHOICE;
+    }
+
+    /** Labels and figures in a line; a figure with its accuracy gets more of the room than one without. */
+    private static final class Shared extends Layout {
+
+        private static final int GAP = 4;
+        private static final int LEAST = 6;
+
+        @Override
+        protected Point computeSize(Composite parent, int widthHint, int heightHint, boolean flushCache) {
+            int height = 0;
+            for (Control child : parent.getChildren()) {
+                height = Math.max(height, child.computeSize(SWT.DEFAULT, SWT.DEFAULT, flushCache).y);
+            }
+            return new Point(widthHint, height);
+        }
+
+        @Override
+        protected void layout(Composite parent, boolean flushCache) {
+            Control[] children = parent.getChildren();
+            int room = parent.getClientArea().width - GAP * (children.length - 1);
+            int letters = 0;
+            for (Control child : children) {
+                if (child instanceof Text text) {
+                    letters += letters(text);
+                } else {
+                    room -= child.computeSize(SWT.DEFAULT, SWT.DEFAULT, flushCache).x;
+                }
+            }
+            int x = 0;
+            for (Control child : children) {
+                Point size = child.computeSize(SWT.DEFAULT, SWT.DEFAULT, flushCache);
+                int width = child instanceof Text text ? Math.max(1, room * letters(text) / letters) : size.x;
+                child.setBounds(x, (parent.getClientArea().height - size.y) / 2, width, size.y);
+                x += width + GAP;
+            }
+        }
+
+        private static int letters(Text text) {
+            return Math.max(LEAST, text.getCharCount()) + 2;
+        }
     }
 }
