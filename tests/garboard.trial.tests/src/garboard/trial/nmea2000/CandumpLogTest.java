@@ -63,10 +63,11 @@ class CandumpLogTest {
             "  can0  09F20024   [8]  remote request",
         "(1772706615.250000)  can0  09F20024  [12]  01 72 17 B0 04 7F FF FF 00 00 00 00", "(1772706615.250000) can0 00000123#81:00:12345678#112233"})
     void countsFramesOfOtherKinds(String line) {
-        Collected log = read(line);
-        assertThat(log.readings()).isEmpty();
+        Collected log = read(line, "(1772706615.250000) can0 09F20024#" + DATA, line);
+        assertThat(log.values(Measurand.ENGINE_SPEED)).hasSize(1);
         assertThat(log.tally().mishaps()).as(line).containsOnlyKeys(Mishap.FOREIGN_FRAME);
-        assertThat(log.tally().frames()).isEqualTo(1);
+        assertThat(log.tally().of(Mishap.FOREIGN_FRAME)).isEqualTo(2);
+        assertThat(log.tally().frames()).isEqualTo(3);
     }
 
     @ParameterizedTest
