@@ -102,7 +102,7 @@ public final class RecordFigures {
         Set<String> field = words(english.label(figure.field().attribute()) + " " + figure.field().attribute().getName());
         Set<String> way = words(key);
         int likeness = NAME * common(name, field) + MEANING * common(meaning, field) + MEANING * common(meaning, way);
-        return likeness == 0 ? 0 : likeness + (key.startsWith(calculator.subject().part()) ? PART : 0);
+        return likeness + (key.startsWith(calculator.subject().part()) ? PART : 0);
     }
 
     private static int common(Set<String> wanted, Collection<String> there) {
