@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.emf.ecore.EAttribute;
@@ -60,9 +59,20 @@ public record AssignmentProposal(Map<EAttribute, List<StoredChannel>> candidates
         return new AssignmentProposal(candidates);
     }
 
-    /** {@return the best candidate of each field, to be confirmed by a person} */
+    /**
+     * {@return the best candidate of each field, to be confirmed by a person} The lines of the AC side are those of one source, that of the
+     * voltage of line 1; a line that it does not send stays open, however many others do.
+     */
     public Assignment best() {
-        return Assignment.of(candidates.entrySet().stream().collect(Collectors.toMap(Map.Entry::getKey, entry -> entry.getValue().get(0).channel())));
+        GarboardPackage model = GarboardPackage.eINSTANCE;
+        Optional<Channel> source = Optional.ofNullable(candidates.get(model.getReading_Voltage1())).map(found -> found.get(0).channel());
+        List<EAttribute> lines = List.of(model.getReading_Voltage2(), model.getReading_Voltage3(), model.getReading_Current1(),
+            model.getReading_Current2(), model.getReading_Current3());
+        Map<EAttribute, Channel> best = new LinkedHashMap<>();
+        candidates.forEach((field, found) -> found.stream().map(StoredChannel::channel)
+            .filter(channel -> !lines.contains(field) || source.isEmpty() || isSameDevice(channel, source.get())).findFirst()
+            .ifPresent(channel -> best.put(field, channel)));
+        return Assignment.of(best);
     }
 
     /** {@return the fields of which a person must say which of several sources fills them} */
@@ -97,9 +107,12 @@ public record AssignmentProposal(Map<EAttribute, List<StoredChannel>> candidates
     }
 
     private static boolean isSameSource(Channel channel, Channel as) {
+        return isSameDevice(channel, as) && isSameMessage(channel.origin().message(), as.origin().message());
+    }
+
+    private static boolean isSameDevice(Channel channel, Channel as) {
         return channel.origin().bus().equals(as.origin().bus()) && channel.origin().sender().equals(as.origin().sender())
-            && channel.instance().equals(as.instance()) && channel.detail().equals(as.detail())
-            && isSameMessage(channel.origin().message(), as.origin().message());
+            && channel.instance().equals(as.instance()) && channel.detail().equals(as.detail());
     }
 
     /** The lines are in one message, or in three with numbers that follow each other. */

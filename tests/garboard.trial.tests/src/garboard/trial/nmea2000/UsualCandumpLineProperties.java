@@ -32,7 +32,8 @@ class UsualCandumpLineProperties {
         byte[] bytes = line.getBytes(StandardCharsets.US_ASCII);
         FrameLine.Kind kind = reader.parse(bytes, 0, bytes.length, frame);
         return kind != FrameLine.Kind.FRAME ? kind.name()
-            : String.join(" ", kind.name(), buses.name(frame.bus), Long.toString(frame.timeNs), Integer.toHexString(frame.id), Integer.toString(frame.length),
+            : String.join(" ", kind.name(), buses.name(frame.bus), Long.toString(frame.timeNs), Integer.toHexString(frame.id),
+                Integer.toString(frame.length),
                 Long.toHexString(frame.data), Boolean.toString(tally.isTimeRelative()));
     }
 

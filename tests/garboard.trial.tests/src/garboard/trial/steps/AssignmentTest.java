@@ -64,6 +64,17 @@ class AssignmentTest {
     }
 
     @Test
+    void doesNotMixTheLinesOfTwoSources() {
+        Channel single = channel(Measurand.AC_VOLTAGE, AcLine.L1, "output", 41, 127504);
+        Channel ofThree = channel(Measurand.AC_VOLTAGE, AcLine.L2, "output", 42, 127504);
+        Channel current = channel(Measurand.AC_CURRENT, AcLine.L1, "output", 41, 127504);
+        Channel otherCurrent = channel(Measurand.AC_CURRENT, AcLine.L1, "output", 42, 127504);
+        AssignmentProposal proposal = AssignmentProposal.of(stored(single, ofThree, otherCurrent, current));
+        assertThat(proposal.candidates()).containsKey(MODEL.getReading_Voltage2());
+        assertThat(proposal.best().channelKeys()).containsOnly(Map.entry("voltage1", single.key()), Map.entry("current1", current.key()));
+    }
+
+    @Test
     void passesOverChannelsThatShowNothing() throws IOException {
         try (ReadingStore store = Stores.filled(folder, intake -> {
             int zero = intake.channel(channel(Measurand.OIL_PRESSURE, AcLine.NONE, "", 35, 127489));
