@@ -107,7 +107,7 @@ final class LiveClearance implements LiveDrawing {
         pen.ink(Ink.CHOSEN).width(Pen.FINE).line(here, plot.getY(), here, plot.getMaxY());
         for (Tagged one : tagged) {
             Marks.ring(pen, one.x(), one.y(), one.part().id(), emphasis);
-            Marks.draw(pen, one.x(), one.y(), one.part().worst().map(verdict -> verdict.standing()));
+            Marks.drawLive(pen, one.x(), one.y(), one.part().worst().map(verdict -> verdict.standing()));
         }
         tags.paint(pen, emphasis);
         paintEdges(pen);

@@ -200,7 +200,7 @@ final class LiveElevation implements LiveDrawing {
         pen.everywhere();
         for (Tagged one : tagged) {
             Marks.ring(pen, one.x(), one.y(), one.part().id(), emphasis);
-            Marks.draw(pen, one.x(), one.y(), one.part().worst().map(verdict -> verdict.standing()));
+            Marks.drawLive(pen, one.x(), one.y(), one.part().worst().map(verdict -> verdict.standing()));
         }
         tags.paint(pen, emphasis);
         paintEdges(pen);

@@ -117,7 +117,7 @@ final class LiveRuns implements LiveDrawing {
         pen.draw(line);
         for (Tagged one : tagged) {
             Marks.ring(pen, one.x(), one.y(), one.part().id(), emphasis);
-            Marks.draw(pen, one.x(), one.y(), one.part().worst().map(verdict -> verdict.standing()));
+            Marks.drawLive(pen, one.x(), one.y(), one.part().worst().map(verdict -> verdict.standing()));
         }
         tags.paint(pen, emphasis);
         pen.ink(Ink.INK).text(title(), area.getCenterX(), area.getY() + 3, Letters.SMALL_CENTRE);

@@ -191,11 +191,11 @@ public final class LiveSheet {
         }
         for (Standing standing : Standing.values()) {
             if (parts.stream().anyMatch(part -> part.z().isPresent() && part.worst().filter(verdict -> verdict.standing() == standing).isPresent())) {
-                pieces.add(Piece.with(3.4, (pen, left, y) -> Marks.draw(pen, left + 1.7, y, Optional.of(standing)), showing.words().get(standing)));
+                pieces.add(Piece.with(3.4, (pen, left, y) -> Marks.drawLive(pen, left + 1.7, y, Optional.of(standing)), showing.words().get(standing)));
             }
         }
         if (parts.stream().anyMatch(part -> part.z().isPresent() && part.worst().isEmpty())) {
-            pieces.add(Piece.with(2.6, (pen, left, y) -> Marks.draw(pen, left + 1.3, y, Optional.empty()), showing.words().get("legend.nothing")));
+            pieces.add(Piece.with(2.6, (pen, left, y) -> Marks.drawLive(pen, left + 1.3, y, Optional.empty()), showing.words().get("legend.nothing")));
         }
         return pieces;
     }

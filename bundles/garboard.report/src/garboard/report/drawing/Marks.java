@@ -37,6 +37,22 @@ final class Marks {
         }
     }
 
+    /** In a window, where a check that broke and a shortfall that was accepted stand beside others often enough to need a shape of their own. */
+    static void drawLive(Pen pen, double x, double y, Optional<Standing> standing) {
+        switch (standing.orElse(Standing.MEETS)) {
+            case CHECK_BROKE -> {
+                var square = new Rectangle2D.Double(x - HALF, y - HALF, 2 * HALF, 2 * HALF);
+                pen.ink(Ink.BLANK).fill(square).ink(Ink.CHECK_BROKE).width(Pen.FINE).draw(square).width(Pen.FIRM)
+                    .line(x - 0.8, y - 0.8, x + 0.8, y + 0.8).line(x - 0.8, y + 0.8, x + 0.8, y - 0.8);
+            }
+            case ACCEPTED -> {
+                draw(pen, x, y, standing);
+                pen.fill(new Ellipse2D.Double(x - 0.5, y - 0.5, 1, 1));
+            }
+            default -> draw(pen, x, y, standing);
+        }
+    }
+
     /** Around the mark of a part that is chosen or pointed at; broken where the keyboard does not act on it. */
     static void ring(Pen pen, double x, double y, String id, Emphasis emphasis) {
         if (emphasis.isChosen(id)) {

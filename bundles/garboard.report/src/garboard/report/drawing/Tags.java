@@ -52,6 +52,7 @@ final class Tags {
     private final List<Tagged> tagged;
     private final Map<String, List<Line>> said = new HashMap<>();
     private final Map<String, Place> places;
+    private final Rectangle2D area;
 
     /**
      * @param around what lies in the area besides the marks
@@ -61,6 +62,7 @@ final class Tags {
         this.showing = showing;
         this.words = new PartWords(showing);
         this.tagged = tagged;
+        this.area = area;
         List<Point2D> marks = tagged.stream().map(Tagged::at).toList();
         var free = new Around(around.runs(), around.hairs(), withValue(around.taken()));
         Map<String, Place> found = Map.of();
@@ -169,7 +171,9 @@ final class Tags {
         List<Line> lines = said.get(one.part.id());
         double width = lines.stream().mapToDouble(line -> pen.widthOf(line.text, line.letters)).max().orElse(0);
         double height = NAME_LINE + (lines.size() - 1) * SMALL_LINE;
-        var box = new Rectangle2D.Double(one.x + 3, one.y - height - 2, width, height);
+        double x = one.x + 3 + width < area.getMaxX() ? one.x + 3 : one.x - 3 - width;
+        double y = Math.max(area.getY(), Math.min(one.y - height - 2, area.getMaxY() - height));
+        var box = new Rectangle2D.Double(x, y, width, height);
         pen.ink(Ink.BLANK).fill(new Rectangle2D.Double(box.x - 0.8, box.y - 0.4, box.width + 1.6, box.height + 0.8));
         write(pen, one, box, emphasis);
     }

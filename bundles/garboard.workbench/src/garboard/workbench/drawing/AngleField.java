@@ -10,6 +10,7 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
@@ -17,6 +18,7 @@ import garboard.checks.Standing;
 import garboard.session.drawing.AngleText;
 import garboard.workbench.look.Lettering;
 import garboard.workbench.look.Palette;
+import garboard.workbench.look.Spoken;
 import garboard.workbench.text.Texts;
 
 /** An angle of heel or trim: its name, a slider, and the number, which can be typed. */
@@ -48,7 +50,7 @@ final class AngleField {
         GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(bar.canvas());
         number = new Text(row, SWT.BORDER | SWT.RIGHT);
         number.setData("garboard.id", id + ".number");
-        GridDataFactory.fillDefaults().hint(Lettering.width(number, 5), SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(number);
+        GridDataFactory.fillDefaults().hint(Lettering.width(number, 8), SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(number);
         side = new Label(row, SWT.NONE);
         GridDataFactory.fillDefaults().hint(widest(), SWT.DEFAULT).align(SWT.FILL, SWT.CENTER).applyTo(side);
         number.addListener(SWT.Modify, event -> typed());
@@ -60,12 +62,6 @@ final class AngleField {
                 event.doit = false;
                 write();
                 number.selectAll();
-            }
-        });
-        number.getAccessible().addAccessibleListener(new org.eclipse.swt.accessibility.AccessibleAdapter() {
-            @Override
-            public void getName(org.eclipse.swt.accessibility.AccessibleEvent event) {
-                event.result = texts.get("angle.number", label.getText().replace("&", ""));
             }
         });
     }
@@ -88,6 +84,7 @@ final class AngleField {
         if (!called.equals(label.getText())) {
             label.setText(called);
             bar.name(called.replace("&", ""));
+            Spoken.name(number, texts.get("angle.number", called.replace("&", "")));
             row.layout();
         }
     }
@@ -95,7 +92,7 @@ final class AngleField {
     void show(double degrees, AngleBar.Marks marks, String tip) {
         value = degrees;
         bar.show(degrees, marks, AngleText.written(degrees) + sideWord());
-        bar.canvas().setToolTipText(tip);
+        tip(bar.canvas(), tip);
         if (!number.isFocusControl() || read().orElse(Double.NaN) != degrees) {
             write();
         }
@@ -133,12 +130,18 @@ final class AngleField {
         } else {
             side.setForeground(palette.of(Standing.FALLS_SHORT));
             side.setText(texts.get("angle.none"));
-            number.setToolTipText(texts.get("angle.none." + kind));
+            tip(number, texts.get("angle.none." + kind));
+        }
+    }
+
+    private static void tip(Control control, String text) {
+        if (!text.equals(control.getToolTipText())) {
+            control.setToolTipText(text);
         }
     }
 
     private void tellSide() {
-        number.setToolTipText(texts.get("angle.tip." + kind));
+        tip(number, texts.get("angle.tip." + kind));
         side.setForeground(palette.ink());
         String text = sideWord();
         if (!text.equals(side.getText())) {

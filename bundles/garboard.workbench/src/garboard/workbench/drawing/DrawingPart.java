@@ -132,26 +132,41 @@ public final class DrawingPart {
         follow();
     }
 
+    /** What cannot be seen is not worked out. */
     private void follow() {
+        if (!part.isVisible()) {
+            return;
+        }
         attitudes.show(state);
         state.ifPresent(shown -> {
-            switches.forEach((view, item) -> item.setSelection(view == shown.view()));
-            worst.setEnabled(AttitudeChoice.worstAttitude(shown.arrangement(), shown.chosen()).isPresent());
-            upright.setEnabled(shown.attitude().heel() != 0 || shown.attitude().trim() != 0);
+            switches.forEach((view, item) -> {
+                if (item.getSelection() != (view == shown.view())) {
+                    item.setSelection(view == shown.view());
+                }
+            });
+            enable(worst, AttitudeChoice.worstAttitude(shown.arrangement(), shown.chosen()).isPresent());
+            enable(upright, shown.attitude().heel() != 0 || shown.attitude().trim() != 0);
         });
         speech.follow();
+    }
+
+    private static void enable(ToolItem item, boolean able) {
+        if (item.getEnabled() != able) {
+            item.setEnabled(able);
+        }
     }
 
     /** Where no drawing is of use, the page has all the room. */
     private void go(Desk.Place place) {
         boolean helps = ViewMemory.helpsAt(place.stop());
-        if (part.isVisible() != helps) {
-            part.setVisible(helps);
-        }
         state.ifPresent(shown -> {
             shown.goTo(place.stop());
-            place.field().ifPresent(shown::chooseOwnerOf);
+            place.field().filter(field -> helps).ifPresent(shown::chooseOwnerOf);
         });
+        if (part.isVisible() != helps) {
+            part.setVisible(helps);
+            follow();
+        }
     }
 
     /** Wherever a field has the focus, the part that it belongs to is marked. */
