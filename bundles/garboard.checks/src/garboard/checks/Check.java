@@ -130,15 +130,22 @@ public final class Check<S extends EObject> {
         return needs.stream().map(Need::path).toList();
     }
 
+    /** All its inputs: what its conditions ask for, what it needs, and what it takes into account where it is entered. */
+    public List<FeaturePath> inputs() {
+        var inputs = new ArrayList<FeaturePath>();
+        conditions.forEach(condition -> {
+            inputs.addAll(condition.needs());
+            inputs.addAll(condition.uses());
+        });
+        needs.forEach(need -> inputs.add(need.path()));
+        inputs.addAll(uses);
+        return inputs;
+    }
+
     /** Every feature that can change its verdict: an edit of any other feature leaves it as it is. */
     public Set<EStructuralFeature> reads() {
         var features = new LinkedHashSet<EStructuralFeature>();
-        conditions.forEach(condition -> {
-            condition.needs().forEach(path -> features.addAll(path.features()));
-            condition.uses().forEach(path -> features.addAll(path.features()));
-        });
-        needs.forEach(need -> features.addAll(need.path().features()));
-        uses.forEach(path -> features.addAll(path.features()));
+        inputs().forEach(path -> features.addAll(path.features()));
         return features;
     }
 

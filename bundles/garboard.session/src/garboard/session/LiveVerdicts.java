@@ -32,7 +32,7 @@ public final class LiveVerdicts {
     private final Listeners<Evaluation> listeners = new Listeners<>();
     private final Map<String, List<Verdict>> byCheck = new LinkedHashMap<>();
     private Evaluation evaluation;
-    private final Map<Check<?>, Set<EStructuralFeature>> reads = new HashMap<>();
+    private final Map<Check<?>, FieldStandings.Inputs> inputs = new HashMap<>();
     private Optional<FieldStandings> byField = Optional.empty();
 
     LiveVerdicts(CommissioningRecord record, Catalogue catalogue, Clock clock) {
@@ -50,7 +50,7 @@ public final class LiveVerdicts {
     /** {@return the verdicts as they stand, by the fields that decide them} */
     public FieldStandings byField() {
         if (byField.isEmpty()) {
-            byField = Optional.of(FieldStandings.of(evaluation, reads));
+            byField = Optional.of(FieldStandings.of(evaluation, inputs));
         }
         return byField.get();
     }

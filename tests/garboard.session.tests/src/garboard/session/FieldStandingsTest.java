@@ -96,6 +96,30 @@ class FieldStandingsTest {
     }
 
     @Test
+    void doesNotReproachOneCableWithWhatCablesDoTogether() throws Exception {
+        try (var in = Examples.all().getFirst().open()) {
+            open = OpenRecord.of(RecordFile.read(in, "example"), Optional.empty(), Catalogue.of(new HandbookPractice()), CLOCK);
+        }
+        CableRun feedPump = open.record().getStartingBattery().getCables().stream()
+            .filter(cable -> cable.getFunction() == garboard.model.CableFunction.FUEL_PUMP).findFirst().orElseThrow();
+        Field length = Field.of(feedPump, Literals.CABLE_RUN__LENGTH);
+        assertThat(standings().concerning(length)).noneMatch(verdict -> verdict.subject() == open.record().getAcOutput());
+        assertThat(standings().at(length)).isNotEmpty().allMatch(verdict -> verdict.subject() == feedPump);
+    }
+
+    @Test
+    void tellsOnePlaceOnTheBoatFromAnother() throws Exception {
+        try (var in = Examples.all().getFirst().open()) {
+            open = OpenRecord.of(RecordFile.read(in, "example"), Optional.empty(), Catalogue.of(new HandbookPractice()), CLOCK);
+        }
+        // The siphon break of this example goes under water when the boat heels; its strainer stands where it should.
+        assertThat(standings().worst(field("rawWater.siphonBreak.ventSeat.z"))).contains(Standing.FALLS_SHORT);
+        assertThat(standings().concerning(field("rawWater.strainer.position.z"))).noneMatch(verdict -> verdict.check().id().startsWith("SIPHON"));
+        assertThat(standings().concerning(field("exhaust.crest.insideBottom.z"))).isNotEmpty()
+            .noneMatch(verdict -> verdict.check().id().startsWith("SIPHON"));
+    }
+
+    @Test
     void tellsTheWorstStandingOfAPartAndAllBelowIt() {
         open.edits().set(field("startingBattery.secured"), Answer.NO, "");
         assertThat(standings().worstOf(open.record().getStartingBattery())).contains(Standing.FALLS_SHORT);
