@@ -137,6 +137,9 @@ final class CellEditing {
     private void begin(Control control, Optional<String> seed) {
         control.addListener(SWT.Traverse, this::traverseInCell);
         control.addListener(SWT.FocusOut, event -> control.getDisplay().asyncExec(() -> endIfLeft(control)));
+        if (editor.orElseThrow() instanceof ChoiceEditor choice) {
+            seed.ifPresent(letter -> choice.type(letter.charAt(0)));
+        }
         if (control instanceof Text text) {
             text.selectAll();
             text.addListener(SWT.KeyDown, event -> {

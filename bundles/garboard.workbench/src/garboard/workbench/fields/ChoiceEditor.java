@@ -24,12 +24,14 @@ final class ChoiceEditor implements Editor {
     private final Combo combo;
     private final Field field;
     private final FieldContext context;
+    private final Runnable changed;
     private final int longest;
     private final List<Enumerator> choices = new ArrayList<>();
 
     ChoiceEditor(Composite parent, Field field, FieldContext context, Runnable changed) {
         this.field = field;
         this.context = context;
+        this.changed = changed;
         combo = new Combo(parent, SWT.READ_ONLY | SWT.DROP_DOWN);
         var names = new ArrayList<String>();
         for (EEnumLiteral literal : ((EEnum) field.attribute().getEAttributeType()).getELiterals()) {
@@ -39,12 +41,40 @@ final class ChoiceEditor implements Editor {
         longest = names.stream().mapToInt(String::length).max().orElse(0);
         combo.setItems(names.toArray(String[]::new));
         combo.setVisibleItemCount(choices.size());
-        combo.addListener(SWT.Selection, event -> choose(changed));
+        combo.addListener(SWT.Selection, event -> choose());
+        combo.addListener(SWT.KeyDown, event -> {
+            boolean plain = (event.stateMask & SWT.MODIFIER_MASK & ~SWT.SHIFT) == 0;
+            if (plain && Character.isLetterOrDigit(event.character) && jump(event.character)) {
+                event.doit = false;
+                choose();
+            }
+        });
         combo.addListener(SWT.MouseWheel, event -> event.doit = false);
         show();
     }
 
-    private void choose(Runnable changed) {
+    /** Goes to the next choice that begins with a letter. */
+    private boolean jump(char letter) {
+        int count = combo.getItemCount();
+        for (int step = 1; step <= count; step++) {
+            int index = (Math.max(0, combo.getSelectionIndex()) + step) % count;
+            String name = combo.getItem(index);
+            if (!name.isEmpty() && Character.toLowerCase(name.charAt(0)) == Character.toLowerCase(letter)) {
+                combo.select(index);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Takes a letter as one that was typed here. */
+    void type(char letter) {
+        if (jump(letter)) {
+            choose();
+        }
+    }
+
+    private void choose() {
         int index = combo.getSelectionIndex();
         if (index <= 0) {
             context.edits().clear(field, context.step(field));

@@ -17,6 +17,7 @@ import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Listener;
 
+import garboard.checks.Standing;
 import garboard.checks.Verdict;
 import garboard.session.Field;
 import garboard.session.Listeners.Subscription;
@@ -152,11 +153,17 @@ public final class FieldHelp {
 
     private void verdicts(Field field, StringBuilder text, List<StyleRange> styles) {
         Palette palette = context.desk().palette();
-        for (Verdict verdict : context.record().verdicts().byField().concerning(field)) {
+        List<Verdict> all = context.record().verdicts().byField().concerning(field);
+        List<Verdict> told = all.stream().filter(verdict -> verdict.standing() != Standing.DOES_NOT_APPLY).toList();
+        for (Verdict verdict : told) {
             text.append('\n');
             append(text, styles, context.texts().get("standing." + verdict.standing().name()), palette.of(verdict.standing()), SWT.BOLD);
             append(text, styles, "  " + verdict.check().title() + ": ", palette.ink(), SWT.NORMAL);
             append(text, styles, verdict.sentence(), palette.faint(), SWT.NORMAL);
+        }
+        if (all.size() > told.size()) {
+            text.append('\n');
+            append(text, styles, context.texts().get("help.doNotApply", all.size() - told.size()), palette.faint(), SWT.NORMAL);
         }
     }
 

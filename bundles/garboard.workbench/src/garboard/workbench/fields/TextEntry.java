@@ -112,6 +112,9 @@ final class TextEntry {
         before = text.getText();
         typing = newTyping();
         reading = read();
+        if ((text.getStyle() & SWT.MULTI) == 0) {
+            text.selectAll(); // who comes with the keyboard writes over what stands there; a click sets the caret afterwards
+        }
         changed.run();
     }
 
