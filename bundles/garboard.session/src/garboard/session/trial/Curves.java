@@ -18,7 +18,6 @@ import garboard.model.LoadStep;
 import garboard.model.Reading;
 import garboard.quantity.Quantity;
 import garboard.quantity.Ratio;
-import garboard.quantity.UnitSystem;
 
 /**
  * The readings of one topic as curves, in the unit in which people speak of it.
@@ -46,8 +45,8 @@ public record Curves(ReadingTopic topic, Along along, String unit, List<Curve> c
     private record Point(double along, double value) {
     }
 
-    public static Curves of(ReadingTopic topic, Along along, CommissioningRecord record, Evaluation evaluation, UnitSystem units) {
-        String unit = CustomaryUnits.of(units).unit(topic.fields().getFirst());
+    public static Curves of(ReadingTopic topic, Along along, CommissioningRecord record, Evaluation evaluation, CustomaryUnits units) {
+        String unit = units.unit(topic.fields().getFirst());
         Optional<OffsetDateTime> from = LoadLadder.steps(record).stream().flatMap(step -> step.getReadings().stream()).map(Reading::getAt)
             .filter(at -> at != null).min(OffsetDateTime.timeLineOrder());
         var curves = new ArrayList<Curve>();

@@ -56,13 +56,10 @@ final class AlarmBand extends Canvas {
     void show(String sentence, Tone how) {
         if (!sentence.equals(words) || how != tone) {
             boolean louder = how != tone;
-            boolean longer = sentence.length() != words.length();
             words = sentence;
             tone = how;
             redraw();
-            if (longer) {
-                requestLayout();
-            }
+            Room.fit(this, true);
             if (louder) {
                 getAccessible().sendEvent(ACC.EVENT_NAME_CHANGED, null);
             }

@@ -54,8 +54,7 @@ final class Leading {
     Leading say(String words) {
         if (!link.getText().equals(words)) {
             link.setText(words);
-            link.setVisible(!words.isEmpty());
-            link.requestLayout();
+            Room.fit(link, !words.isEmpty());
         }
         return this;
     }

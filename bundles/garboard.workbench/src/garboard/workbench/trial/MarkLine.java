@@ -27,6 +27,10 @@ final class MarkLine extends Canvas {
     private String about = "";
     private String words = "";
     private Standing standing = Standing.MEETS;
+    private boolean measured;
+    private int line;
+    private int aboutWidth;
+    private int wordsWidth;
 
     MarkLine(Composite parent, Desk desk) {
         super(parent, SWT.NO_FOCUS);
@@ -53,10 +57,24 @@ final class MarkLine extends Canvas {
     }
 
     void show(String what, Standing how, String said) {
-        about = what;
-        standing = how;
-        words = said;
-        redraw();
+        if (!what.equals(about) || how != standing || !said.equals(words)) {
+            about = what;
+            standing = how;
+            words = said;
+            measured = false;
+            redraw();
+            Room.fit(this, true);
+        }
+    }
+
+    /** Texts are measured when they change, and not with each layout of the sheet. */
+    private void measure(GC gc) {
+        gc.setFont(strong);
+        line = gc.getFontMetrics().getHeight();
+        aboutWidth = gc.textExtent(about).x;
+        gc.setFont(getFont());
+        wordsWidth = gc.textExtent(words).x;
+        measured = true;
     }
 
     /** {@return what it says, for tests} */
@@ -66,33 +84,30 @@ final class MarkLine extends Canvas {
 
     @Override
     public Point computeSize(int widthHint, int heightHint, boolean changed) {
-        var gc = new GC(this);
-        gc.setFont(strong);
-        int line = gc.getFontMetrics().getHeight();
-        int room = widthHint == SWT.DEFAULT ? Integer.MAX_VALUE : widthHint;
-        int height = oneLine(gc, room) ? line * 3 / 2 : line * 5 / 2;
-        gc.dispose();
-        return new Point(widthHint == SWT.DEFAULT ? 40 * line : widthHint, height);
+        if (!measured) {
+            var gc = new GC(this);
+            measure(gc);
+            gc.dispose();
+        }
+        int width = widthHint == SWT.DEFAULT ? 40 * line : widthHint;
+        return new Point(width, oneLine(width) ? line * 3 / 2 : line * 5 / 2);
     }
 
-    private boolean oneLine(GC gc, int room) {
-        int line = gc.getFontMetrics().getHeight();
-        gc.setFont(strong);
-        int used = line * 3 / 2 + gc.textExtent(about).x + line;
-        gc.setFont(getFont());
-        return used + gc.textExtent(words).x <= room;
+    private boolean oneLine(int room) {
+        return line * 5 / 2 + aboutWidth + wordsWidth <= room;
     }
 
     private void paint(GC gc) {
-        gc.setFont(strong);
-        int line = gc.getFontMetrics().getHeight();
-        boolean one = oneLine(gc, getClientArea().width);
+        if (!measured) {
+            measure(gc);
+        }
+        boolean one = oneLine(getClientArea().width);
         int size = line * 2 / 3 / 2 * 2;
         StandingMark.draw(gc, desk.palette().of(standing), standing, line / 4, line / 4 + (line - size) / 2, size);
         gc.setForeground(desk.palette().ink());
         gc.setFont(strong);
         gc.drawText(about, line * 3 / 2, line / 4, true);
-        int x = one ? line * 3 / 2 + gc.textExtent(about).x + line * 2 / 3 : line * 3 / 2;
+        int x = one ? line * 3 / 2 + aboutWidth + line * 2 / 3 : line * 3 / 2;
         gc.setFont(getFont());
         gc.setForeground(desk.palette().of(standing));
         gc.drawText(words, x, one ? line / 4 : line * 5 / 4, true);

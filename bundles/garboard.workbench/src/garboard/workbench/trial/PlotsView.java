@@ -12,6 +12,8 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Menu;
 import org.eclipse.swt.widgets.MenuItem;
 
+import garboard.model.CustomaryUnits;
+import garboard.quantity.UnitSystem;
 import garboard.session.Listeners.Subscription;
 import garboard.session.OpenRecord;
 import garboard.session.trial.Curves;
@@ -36,6 +38,8 @@ final class PlotsView implements View {
     private final Said unplaced;
     private final Map<ReadingTopic, ReadingChart> made = new EnumMap<>(ReadingTopic.class);
     private Along along = Along.TIME;
+    private UnitSystem unitsOf;
+    private CustomaryUnits units;
 
     PlotsView(Composite parent, OpenRecord record, Desk desk) {
         this.record = record;
@@ -67,6 +71,15 @@ final class PlotsView implements View {
         Subscription palette = desk.onPalette(now -> made.values().forEach(ReadingChart::colour));
         charts.addDisposeListener(event -> palette.close());
         show();
+    }
+
+    /** Reading them from their list takes longer than drawing a chart. */
+    private CustomaryUnits units() {
+        if (unitsOf != desk.settings().units()) {
+            unitsOf = desk.settings().units();
+            units = CustomaryUnits.of(unitsOf);
+        }
+        return units;
     }
 
     private boolean isChosen(ReadingTopic topic) {
@@ -103,7 +116,7 @@ final class PlotsView implements View {
         });
         int unplacedValues = 0;
         for (ReadingTopic topic : wanted) {
-            var curves = Curves.of(topic, along, record.record(), record.verdicts().evaluation(), desk.settings().units());
+            var curves = Curves.of(topic, along, record.record(), record.verdicts().evaluation(), units());
             unplacedValues += curves.withoutPlace();
             made.computeIfAbsent(topic, one -> new ReadingChart(charts, desk, one)).show(curves);
         }

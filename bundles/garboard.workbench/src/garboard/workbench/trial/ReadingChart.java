@@ -68,13 +68,14 @@ final class ReadingChart {
             strong.dispose();
         });
         chart.getTitle().setFont(strong);
-        chart.getTitle().setText(texts.get("topic." + topic.name()));
         for (IAxis axis : chart.getAxisSet().getAxes()) {
             axis.getTitle().setFont(small);
             axis.getTick().setFont(small);
             axis.getTick().setFormat(new DecimalFormat("#,##0.###", DecimalFormatSymbols.getInstance(Locale.ROOT)));
             axis.getGrid().setStyle(LineStyle.DOT);
         }
+        // Turned on its side a title is hard to read, and at 200 % it comes out blurred; the unit stands in the title of the chart.
+        chart.getAxisSet().getYAxis(0).getTitle().setVisible(false);
         chart.getPlotArea().addCustomPaintListener(new Frame());
         chart.getLegend().setFont(small);
         chart.getLegend().setPosition(SWT.BOTTOM);
@@ -135,7 +136,9 @@ final class ReadingChart {
         IAxis up = chart.getAxisSet().getYAxis(0);
         across.getTitle().setText(now.along() == Along.LOAD ? texts.get("plot.axis.LOAD")
             : texts.get("plot.axis.TIME", now.from().map(from -> from.format(CLOCK)).orElse("")));
-        up.getTitle().setText(Figures.sign(now.unit()));
+        String unit = Figures.sign(now.unit());
+        String title = texts.get("topic." + topic.name());
+        chart.getTitle().setText(unit.isEmpty() ? title : texts.get("plot.title", title, unit));
         across.setRange(range(now.curves().stream().flatMapToDouble(curve -> Arrays.stream(curve.along())).toArray()));
         up.setRange(range(java.util.stream.DoubleStream.concat(now.curves().stream().flatMapToDouble(curve -> Arrays.stream(curve.values())),
             now.limits().stream().mapToDouble(limit -> limit.value().in(now.unit()))).toArray()));
@@ -202,7 +205,7 @@ final class ReadingChart {
 
     void colour() {
         Palette palette = desk.palette();
-        Color[] inks = {palette.water(), palette.copper(), palette.accent()};
+        Color[] inks = {palette.water(), palette.copper(), palette.fuel()};
         chart.setBackground(palette.ground());
         chart.getPlotArea().setBackground(palette.sheet());
         chart.getTitle().setForeground(palette.ink());

@@ -40,8 +40,7 @@ final class Said {
         }
         if (!label.getText().equals(words)) {
             label.setText(words);
-            label.setVisible(!words.isEmpty());
-            label.requestLayout();
+            Room.fit(label, !words.isEmpty());
         }
         return this;
     }

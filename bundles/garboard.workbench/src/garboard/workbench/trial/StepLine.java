@@ -53,6 +53,10 @@ final class StepLine extends Canvas {
     private final Font strong;
     private Look look = new Look(0, "", "", Answer.UNANSWERED, "", "", false);
     private boolean open;
+    private boolean measured;
+    private int lineHeight;
+    private int titleWidth;
+    private int rightWidth;
 
     StepLine(Composite parent, Desk desk, Wish wish) {
         super(parent, SWT.NONE);
@@ -101,13 +105,10 @@ final class StepLine extends Canvas {
 
     void show(Look now) {
         if (!now.equals(look)) {
-            boolean otherHeight = now.remark().isEmpty() != look.remark().isEmpty() || !now.title().equals(look.title())
-                || !now.hazard().equals(look.hazard()) || !now.state().equals(look.state());
             look = now;
+            measured = false;
             redraw();
-            if (otherHeight) {
-                requestLayout();
-            }
+            Room.fit(this, true);
         }
     }
 
@@ -165,11 +166,23 @@ final class StepLine extends Canvas {
     // How it looks ----------------------------------------------------------------------------------------------------
 
     private int line() {
+        measure();
+        return lineHeight;
+    }
+
+    /** Texts are measured when they change, and not with each layout of the sheet. */
+    private void measure() {
+        if (measured) {
+            return;
+        }
         var gc = new GC(this);
         gc.setFont(strong);
-        int height = gc.getFontMetrics().getHeight();
+        lineHeight = gc.getFontMetrics().getHeight();
+        titleWidth = gc.textExtent(look.title()).x;
+        gc.setFont(getFont());
+        rightWidth = gc.textExtent(right()).x;
         gc.dispose();
-        return height;
+        measured = true;
     }
 
     private Rectangle ring() {
@@ -187,14 +200,8 @@ final class StepLine extends Canvas {
 
     /** Whether hazard and state stand beside the title. */
     private boolean aside(int width) {
-        var gc = new GC(this);
-        gc.setFont(strong);
-        int title = gc.textExtent(look.title()).x;
-        gc.setFont(getFont());
-        int line = gc.getFontMetrics().getHeight();
-        int right = gc.textExtent(right()).x;
-        gc.dispose();
-        return right == 0 || line * 3 + title + line + right + line / 2 <= width;
+        measure();
+        return rightWidth == 0 || lineHeight * 9 / 2 + titleWidth + rightWidth <= width;
     }
 
     private String right() {

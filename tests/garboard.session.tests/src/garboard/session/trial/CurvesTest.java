@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 import garboard.model.Answer;
 import garboard.model.CommissioningRecord;
+import garboard.model.CustomaryUnits;
 import garboard.model.GarboardPackage.Literals;
 import garboard.model.LoadStep;
 import garboard.model.PhaseSystem;
@@ -117,7 +118,7 @@ class CurvesTest {
 
     private Curves curves(ReadingTopic topic, Curves.Along along, UnitSystem units) {
         try (OpenRecord open = TrialRecords.of(record, CLOCK)) {
-            return Curves.of(topic, along, record, open.verdicts().evaluation(), units);
+            return Curves.of(topic, along, record, open.verdicts().evaluation(), CustomaryUnits.of(units));
         }
     }
 }
