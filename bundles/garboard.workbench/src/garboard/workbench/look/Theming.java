@@ -52,15 +52,15 @@ public final class Theming implements AutoCloseable {
             case DARK -> true;
             case AS_DESKTOP -> desktopIsDark();
         };
-        engine.ifPresent(one -> {
-            String wanted = dark ? DARK : LIGHT;
-            if (one.getActiveTheme() == null || !wanted.equals(one.getActiveTheme().getId())) {
-                settle();
-                one.setTheme(wanted, false);
-            }
+        String wanted = dark ? DARK : LIGHT;
+        Optional<IThemeEngine> toTurn = engine.filter(one -> one.getActiveTheme() == null || !wanted.equals(one.getActiveTheme().getId()));
+        toTurn.ifPresent(one -> {
+            settle();
+            one.setTheme(wanted, false);
         });
         Palette palette = dark ? Palette.DARK : Palette.LIGHT;
-        if (palette != desk.palette()) {
+        // A theme that is set takes the colours off every widget: they are given anew even when they are the same as before.
+        if (palette != desk.palette() || toTurn.isPresent()) {
             desk.setPalette(palette);
         }
     }
