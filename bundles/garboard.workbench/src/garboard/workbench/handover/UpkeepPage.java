@@ -75,8 +75,7 @@ public final class UpkeepPage implements Page {
         heading("upkeep.tasks");
         tasks = new ItemsEditor(content, record, desk, record.record(), List.of(Literals.COMMISSIONING_RECORD__UPKEEP, Literals.UPKEEP__TASKS),
             List.of(Column.of(Literals.UPKEEP_TASK__TASK), Column.of(Literals.UPKEEP_TASK__EVERY_HOURS), Column.of(Literals.UPKEEP_TASK__EVERY_MONTHS),
-                Column.of(Literals.UPKEEP_TASK__LAST_DONE_ON), Column.of(Literals.UPKEEP_TASK__LAST_DONE_HOURS),
-                Column.reckoned(texts.get("upkeep.next"), this::next)));
+                Column.of(Literals.UPKEEP_TASK__LAST_DONE_ON), Column.reckoned(texts.get("upkeep.next"), this::next)));
         var area = Sheet.area(content, 1);
         Composite row = Sheet.row(area);
         usual = Sheet.button(row, "upkeep.usual", texts.get("upkeep.usual"), this::takeUsual);
