@@ -30,7 +30,7 @@ public interface Hand {
     /** Chooses one of the entries of a choice. */
     void choose(String field, String entry);
 
-    /** Chooses the first row of a tree or list that contains a text. */
+    /** Chooses the row of a tree or list that is meant by a text, see {@link Row}. */
     void pick(String list, String row);
 
     /** {@return the texts of all rows of a tree or list, columns joined by a bar} */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.scenarios;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 
+import org.eclipse.core.runtime.Platform;
 import org.eclipse.e4.core.contexts.IEclipseContext;
 import org.eclipse.e4.ui.internal.workbench.swt.E4Application;
 import org.eclipse.e4.ui.model.application.ui.basic.MWindow;
@@ -73,20 +75,29 @@ public final class WindowUnderTest implements AutoCloseable {
         return onWindow(() -> ((MWindow) shell.getData("modelElement")).getContext());
     }
 
+    /** {@return the folder where the program keeps what belongs to the person} */
+    public Path userFolder() {
+        // Such a URL is not encoded: a blank in it is a blank.
+        return Path.of(Platform.getInstanceLocation().getURL().getPath());
+    }
+
     /** Does something on the thread of the window and waits for it. */
     public <T> T onWindow(Supplier<T> task) {
         Display now = display.get();
         var result = new AtomicReference<T>();
-        var broken = new AtomicReference<RuntimeException>();
+        var broken = new AtomicReference<Throwable>();
         now.syncExec(() -> {
             try {
                 result.set(task.get());
-            } catch (RuntimeException thrown) {
+            } catch (RuntimeException | AssertionError thrown) {
                 broken.set(thrown);
             }
         });
-        if (broken.get() != null) {
-            throw broken.get();
+        if (broken.get() instanceof AssertionError failed) {
+            throw failed;
+        }
+        if (broken.get() instanceof RuntimeException thrown) {
+            throw thrown;
         }
         return result.get();
     }

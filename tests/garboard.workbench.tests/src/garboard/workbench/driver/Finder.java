@@ -23,6 +23,8 @@ import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Image;
 
+import garboard.workbench.scenarios.Ids;
+
 /** Looks through the visible windows, the one in front first. On the window's thread. */
 final class Finder {
 
@@ -63,7 +65,7 @@ final class Finder {
     /** {@return the first widget with this id, else the first with this text, that the predicate takes} */
     Optional<Widget> find(String what, Predicate<Widget> kind) {
         List<Widget> all = visible();
-        Optional<Widget> byId = all.stream().filter(widget -> what.equals(widget.getData("garboard.id"))).filter(kind).findFirst();
+        Optional<Widget> byId = all.stream().filter(widget -> Ids.of(widget).filter(what::equals).isPresent()).filter(kind).findFirst();
         return byId.or(() -> all.stream().filter(kind).filter(widget -> plain(text(widget)).equals(what) || plain(toolTip(widget)).equals(what)).findFirst())
             .or(() -> labelled(all, what, kind));
     }

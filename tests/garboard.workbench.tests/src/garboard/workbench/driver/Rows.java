@@ -15,6 +15,8 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.swt.widgets.Widget;
 
+import garboard.workbench.scenarios.Row;
+
 /** The rows of tables and trees. On the window's thread. */
 final class Rows {
 
@@ -28,7 +30,7 @@ final class Rows {
     }
 
     static void pick(Widget list, String row) {
-        Item item = items(list).stream().filter(one -> text(one).contains(row)).findFirst()
+        Item item = Row.named(row, items(list), Rows::text)
             .orElseThrow(() -> new AssertionError("No row with \"" + row + "\"; there are " + of(list)));
         if (list instanceof Table table) {
             table.setSelection((TableItem) item);

@@ -30,6 +30,7 @@ import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.Widget;
 
 import garboard.workbench.scenarios.Hand;
+import garboard.workbench.scenarios.KeyStrokes;
 import garboard.workbench.scenarios.WindowUnderTest;
 
 /** A hand that sends the widgets the events that a person's hand would cause. */
@@ -42,6 +43,7 @@ final class SwtHand implements Hand {
 
     private final WindowUnderTest window;
     private final Finder finder;
+    private final AtomicReference<Throwable> broken = new AtomicReference<>();
 
     SwtHand(WindowUnderTest window) {
         this.window = window;
@@ -50,10 +52,12 @@ final class SwtHand implements Hand {
 
     @Override
     public void press(String what) {
-        Widget widget = found(what, one -> one instanceof Button || one instanceof ToolItem || one instanceof Link
-            || what.equals(one.getData("garboard.id")));
-        await(what + " to be usable", () -> window.onWindow(() -> usable(widget)));
+        Predicate<Widget> pressable = one -> one instanceof Button || one instanceof ToolItem || one instanceof Link
+            || what.equals(one.getData("garboard.id"));
+        await(what + " to be there and usable", () -> window.onWindow(() -> finder.find(what, pressable).filter(SwtHand::usable).isPresent()));
         later(() -> {
+            // Looked for once more: between two looks a page may have been made anew.
+            Widget widget = finder.find(what, pressable).orElseThrow(() -> new AssertionError(what + " is gone again"));
             if (widget instanceof Control control) {
                 control.setFocus();
             }
@@ -189,7 +193,7 @@ final class SwtHand implements Hand {
 
     @Override
     public void keys(String stroke) {
-        later(() -> Keys.press(window.display(), stroke));
+        later(() -> KeyStrokes.press(window.display(), stroke));
     }
 
     @Override
@@ -229,6 +233,7 @@ final class SwtHand implements Hand {
         long end = System.nanoTime() + PATIENCE.toNanos();
         var pause = new CountDownLatch(1);
         while (!holds.getAsBoolean()) {
+            tellLate();
             if (System.nanoTime() > end) {
                 throw new AssertionError("In vain waited for " + what + ". To be seen is: " + window.<List<String>>onWindow(finder::texts));
             }
@@ -257,8 +262,8 @@ final class SwtHand implements Hand {
 
     /** Does something in the window without waiting for the dialogs that it opens. */
     private void later(Runnable task) {
+        tellLate();
         var done = new CountDownLatch(1);
-        var broken = new AtomicReference<Throwable>();
         window.display().asyncExec(() -> {
             try {
                 task.run();
@@ -273,11 +278,14 @@ final class SwtHand implements Hand {
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
         }
-        if (broken.get() instanceof AssertionError error) {
-            throw error;
-        }
-        if (broken.get() instanceof RuntimeException thrown) {
-            throw thrown;
+        tellLate();
+    }
+
+    /** What a press did wrong may show only after it was no longer waited for. */
+    private void tellLate() {
+        Throwable fault = broken.getAndSet(null);
+        if (fault != null) {
+            throw new AssertionError("What the hand did last went wrong: " + fault, fault);
         }
     }
 }

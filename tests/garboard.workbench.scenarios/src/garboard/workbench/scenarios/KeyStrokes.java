@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: EPL-2.0
-package garboard.workbench.driver;
+package garboard.workbench.scenarios;
 
 import java.util.Locale;
 import java.util.Map;
@@ -10,17 +10,17 @@ import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 
 /** Key strokes, sent to the control that has the focus and through the filters of the display, where key bindings listen. */
-final class Keys {
+public final class KeyStrokes {
 
     private static final Map<String, Integer> NAMED = Map.ofEntries(Map.entry("enter", (int) SWT.CR), Map.entry("escape", (int) SWT.ESC),
         Map.entry("tab", (int) SWT.TAB), Map.entry("f1", SWT.F1), Map.entry("f8", SWT.F8), Map.entry("delete", (int) SWT.DEL),
         Map.entry("up", SWT.ARROW_UP), Map.entry("down", SWT.ARROW_DOWN), Map.entry("left", SWT.ARROW_LEFT), Map.entry("right", SWT.ARROW_RIGHT),
         Map.entry("pageup", SWT.PAGE_UP), Map.entry("pagedown", SWT.PAGE_DOWN));
 
-    private Keys() {
+    private KeyStrokes() {
     }
 
-    static void press(Display display, String stroke) {
+    public static void press(Display display, String stroke) {
         var down = new Event();
         down.type = SWT.KeyDown;
         for (String part : stroke.toLowerCase(Locale.ROOT).split("\\+")) {
