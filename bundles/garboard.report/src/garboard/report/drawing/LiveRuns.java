@@ -5,6 +5,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,10 +65,9 @@ final class LiveRuns implements LiveDrawing {
     static Optional<Way> way(Showing showing) {
         Arrangement arrangement = showing.arrangement();
         List<PlacedPart> path = arrangement.exhaustPath().stream().map(point -> called(point, arrangement)).toList();
-        Optional<Way> exhaust = Optional.of(Way.exhaust(path, arrangement.parts())).filter(Way::canBeDrawn);
-        Optional<Way> water = Optional.of(Way.of(Circuit.RAW_WATER, arrangement.parts())).filter(Way::canBeDrawn);
-        boolean waterFirst = showing.about().filter(circuit -> circuit == Circuit.RAW_WATER).isPresent();
-        return waterFirst ? water.or(() -> exhaust) : exhaust.or(() -> water);
+        Way exhaust = Way.exhaust(path, arrangement.parts());
+        List<Way> ways = List.of(exhaust, Way.of(Circuit.RAW_WATER, arrangement.parts()), Way.of(Circuit.FUEL, arrangement.parts()));
+        return ways.stream().filter(Way::canBeDrawn).min(Comparator.comparing(way -> !showing.about().equals(Optional.of(way.circuit()))));
     }
 
     /** A point of the path where a part stands is that part: it has the verdicts. */

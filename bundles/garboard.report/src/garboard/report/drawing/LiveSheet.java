@@ -179,10 +179,11 @@ public final class LiveSheet {
 
     private List<Piece> legend(List<View> views) {
         var pieces = new ArrayList<Piece>();
-        boolean runs = views.stream().anyMatch(view -> view != View.CLEARANCE);
         List<PlacedPart> parts = showing.arrangement().parts();
         for (Circuit circuit : Circuit.values()) {
-            if (runs && parts.stream().anyMatch(part -> part.circuit() == circuit && part.z().isPresent())) {
+            boolean drawn = views.stream().anyMatch(view -> view.elevation()
+                || view == View.RUNS && LiveRuns.way(showing).filter(way -> way.circuit() == circuit).isPresent());
+            if (drawn && parts.stream().anyMatch(part -> part.circuit() == circuit && part.z().isPresent())) {
                 pieces.add(Piece.with(8, (pen, left, y) -> {
                     Runs.stroke(pen, circuit);
                     pen.line(left, y, left + 8, y);

@@ -4,7 +4,9 @@ package garboard.session.drawing;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
+import garboard.checks.Verdict;
 import garboard.quantity.UnitSystem;
 import garboard.report.Figures;
 import garboard.report.drawing.Arrangement;
@@ -16,6 +18,8 @@ import garboard.session.Listeners.Subscription;
 import garboard.session.OpenRecord;
 import garboard.session.Stop;
 import garboard.session.drawing.PointMove.Across;
+import garboard.session.verdicts.Inputs;
+import garboard.session.verdicts.VerdictKey;
 
 /** What a person looks at on the drawings of an open record: which view, in which attitude, which part is chosen, which is being moved. */
 public final class DrawingState implements AutoCloseable {
@@ -118,6 +122,13 @@ public final class DrawingState implements AutoCloseable {
     /** Chooses the part to which a place in the record belongs; what belongs to none changes nothing. */
     public void chooseOwnerOf(String key) {
         arrangement().partOf(key).ifPresent(part -> choose(Optional.of(part.id())));
+    }
+
+    /** Chooses the part that a verdict is about: its subject, else what it would have changed or reads. */
+    public void chooseSubjectOf(VerdictKey key) {
+        Optional<Verdict> verdict = open.verdicts().evaluation().verdicts().stream().filter(one -> VerdictKey.of(one).equals(key)).findFirst();
+        Stream.concat(Stream.of(key.subject()), verdict.stream().flatMap(one -> Stream.concat(Stream.of(Inputs.target(one)), Inputs.keys(one).stream())))
+            .filter(place -> arrangement().partOf(place).isPresent()).findFirst().ifPresent(this::chooseOwnerOf);
     }
 
     // Moving ----------------------------------------------------------------------------------------------------------

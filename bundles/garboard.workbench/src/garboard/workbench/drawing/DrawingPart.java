@@ -76,6 +76,7 @@ public final class DrawingPart {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(attitudes.control());
         subscriptions.add(desk.onOpen(this::show));
         subscriptions.add(desk.onGo(this::go));
+        subscriptions.add(desk.onLook(verdict -> state.ifPresent(shown -> shown.chooseSubjectOf(verdict))));
         subscriptions.add(desk.onPalette(attitudes::paintIn));
         subscriptions.add(desk.settings().onChange(settings -> surface.outdated()));
         parent.getDisplay().addFilter(SWT.FocusIn, focusListener);

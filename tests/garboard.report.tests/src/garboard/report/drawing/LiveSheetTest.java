@@ -167,6 +167,16 @@ class LiveSheetTest {
     }
 
     @Test
+    void showsTheRunOfTheCircuitThatThePersonWorksOn() {
+        Showing showing = LiveSample.showing(sample, 0, 0);
+        for (var circuit : List.of(PlacedPart.Circuit.RAW_WATER, PlacedPart.Circuit.EXHAUST)) {
+            var about = new Showing(showing.arrangement(), showing.attitude(), Optional.of(circuit), Optional.empty(), false, showing.figures(), showing.words());
+            LiveSheet runs = LiveSheet.of(about, View.RUNS, 120, 50, new TypewriterBoard(), Optional.empty(), false);
+            assertThat(runs.inWords()).startsWith(circuit == PlacedPart.Circuit.RAW_WATER ? "Raw water: heights" : "Exhaust: heights");
+        }
+    }
+
+    @Test
     void otherInksAreUsedThroughout() {
         LiveSheet sheet = LiveSample.sheet(sample, View.SIDE, 140, 60);
         var board = new TypewriterBoard();

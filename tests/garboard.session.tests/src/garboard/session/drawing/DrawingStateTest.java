@@ -21,6 +21,7 @@ import garboard.session.OpenRecord;
 import garboard.session.Stop;
 import garboard.session.drawing.DrawingState.Nudge;
 import garboard.session.files.OpenedRecords;
+import garboard.session.verdicts.VerdictKey;
 
 class DrawingStateTest {
 
@@ -154,6 +155,14 @@ class DrawingStateTest {
         assertThat(state.chosen()).contains("outlet");
         state.chooseOwnerOf("vessel.beam");
         assertThat(state.chosen()).contains("outlet");
+    }
+
+    @Test
+    void choosesThePartThatAVerdictIsAbout() {
+        state.chooseSubjectOf(new VerdictKey("ANY-CHECK", "exhaust.crest"));
+        assertThat(state.chosen()).contains("crest");
+        state.chooseSubjectOf(new VerdictKey("ANY-CHECK", "startingBattery"));
+        assertThat(state.chosen()).contains("crest");
     }
 
     @Test
