@@ -20,7 +20,8 @@ public abstract class TrialRun extends Scenario {
         Hand hand = open();
         hand.press("start.new");
         hand.pick("walk.tree", "First start");
-        hand.await("the step that is next", () -> hand.canUse("step.answer.YES"));
+        hand.press("step:start-conditions");
+        hand.keys("Enter");
         hand.press("step.answer.YES");
         hand.pick("walk.tree", "Load trial");
         hand.press("load.make");
