@@ -21,6 +21,7 @@ record Columns(int width, int em, int mark, int name, int editorX, int editors, 
     private static final double SHARE_OF_NAMES = 0.38;
     private static final int FIGURE = 22;
     private static final int CHOICE = 44;
+    private static final int BESIDE = 12;
 
     static Columns of(int width, int em) {
         int mark = MARK * em;
@@ -41,6 +42,7 @@ record Columns(int width, int em, int mark, int name, int editorX, int editors, 
     int editor(Editor.Room room) {
         return switch (room) {
             case FIGURE -> Math.min(FIGURE * em, editors);
+            case FIGURES -> Math.min(CHOICE * em, editors - BESIDE * em);
             case CHOICE -> Math.min(CHOICE * em, editors);
             case ALL -> editors;
         };

@@ -36,9 +36,9 @@ interface Editor {
     /** {@return how much room it wants} */
     Room room();
 
-    /** Room across: that of a figure, of a choice, or all there is. */
+    /** Room across: that of a figure, of three figures, of a choice, or all there is. */
     enum Room {
-        FIGURE, CHOICE, ALL
+        FIGURE, FIGURES, CHOICE, ALL
     }
 
     /** A sentence about an entry. @param fault whether something is wrong, else it only helps on */

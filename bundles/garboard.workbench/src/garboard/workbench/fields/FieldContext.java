@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.fields;
 
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -66,6 +68,15 @@ final class FieldContext {
     /** {@return what the step of filling in a field is called in the menu of edits} */
     String step(Field field) {
         return texts.get("step.enter", name(field));
+    }
+
+    /** {@return what stands quietly in the field while it is empty: the unit of a bare number, how a date is written} */
+    Optional<String> hint(Field field) {
+        Class<?> type = field.attribute().getEAttributeType().getInstanceClass();
+        if (type == LocalDate.class) {
+            return Optional.of(texts.get("hint.date"));
+        }
+        return type == OffsetDateTime.class ? Optional.of(texts.get("hint.moment")) : reader().unit(field.attribute());
     }
 
     /** {@return what is wrong, in a sentence} */

@@ -75,7 +75,7 @@ final class PlaceEditor implements Editor {
 
     @Override
     public Room room() {
-        return Room.CHOICE;
+        return Room.FIGURES;
     }
 
     /** Labels and figures in a line; a figure with its accuracy gets more of the room than one without. */

@@ -47,12 +47,13 @@ final class PracticesEditor implements Editor {
     }
 
     private void box(String id, String name, String appliesTo) {
-        var box = new Button(area, SWT.CHECK);
+        var box = new Button(area, SWT.CHECK | SWT.WRAP);
         box.setText(name);
         box.setData("garboard.id", "practice:" + id);
         box.setData(FieldContext.FIELD, field);
         box.addListener(SWT.Selection, event -> choose());
         boxes.put(id, box);
+        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(box);
         var words = new Label(area, SWT.WRAP);
         words.setText(appliesTo);
         words.setForeground(context.desk().palette().faint());

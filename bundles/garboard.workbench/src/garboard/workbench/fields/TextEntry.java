@@ -41,7 +41,7 @@ final class TextEntry {
         text.addListener(SWT.FocusOut, event -> finish());
         text.addListener(SWT.Traverse, this::traverse);
         if ((text.getStyle() & SWT.MULTI) == 0) {
-            context.reader().unit(field.attribute()).ifPresent(text::setMessage);
+            context.hint(field).ifPresent(text::setMessage);
         }
         show();
     }

@@ -102,6 +102,7 @@ final class InspectionPage implements Page {
             made.setQuestion(question);
             record.edits().add(record.record(), List.of(Literals.COMMISSIONING_RECORD__INSPECTIONS), made, "");
         }));
+        answers().stream().filter(answer -> missing.contains(answer.getQuestion())).findFirst().ifPresent(first -> reveal(RecordPath.key(first)));
     }
 
     private List<String> missing() {
