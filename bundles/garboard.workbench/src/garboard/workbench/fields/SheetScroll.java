@@ -75,6 +75,9 @@ public final class SheetScroll {
 
     private void follow(Event event) {
         if (event.widget instanceof Control control && isInside(control)) {
+            if (control == control.getDisplay().getCursorControl() && isInSight(control)) {
+                return; // it is being pressed: moved away under the pointer, it would never be let go
+            }
             show(control);
             // What was made only now gets its place a little later.
             content.getDisplay().asyncExec(() -> {
@@ -97,6 +100,12 @@ public final class SheetScroll {
             event.doit = false;
             scrolled.setOrigin(0, scrolled.getOrigin().y - event.count * scrolled.getVerticalBar().getIncrement() / WHEEL_LINES);
         }
+    }
+
+    private boolean isInSight(Control control) {
+        int top = content.getDisplay().map(control.getParent(), content, control.getBounds()).y;
+        int origin = scrolled.getOrigin().y;
+        return top >= origin && top + control.getBounds().height <= origin + scrolled.getClientArea().height;
     }
 
     private boolean isInside(Control control) {

@@ -202,7 +202,9 @@ final class SigningView {
         say(obstacles);
         if (obstacles.isEmpty()) {
             Signing.sign(record, person, statement(now, person), texts.get("step.sign", person.name()));
-            own.setText("");
+            // Who signs next is somebody else.
+            role.deselectAll();
+            List.of(name, licence, own).forEach(text -> text.setText(""));
             signed.run();
         } else if (obstacles.contains(Obstacle.NO_ROLE)) {
             role.setFocus();
