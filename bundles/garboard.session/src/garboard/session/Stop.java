@@ -63,6 +63,16 @@ public enum Stop {
         return stage;
     }
 
+    /** {@return the stop after this one} */
+    public Optional<Stop> next() {
+        return ordinal() + 1 < STOPS.size() ? Optional.of(STOPS.get(ordinal() + 1)) : Optional.empty();
+    }
+
+    /** {@return the stop before this one} */
+    public Optional<Stop> previous() {
+        return ordinal() > 0 ? Optional.of(STOPS.get(ordinal() - 1)) : Optional.empty();
+    }
+
     /** {@return the part of the record that the stop is about, where it is about one} */
     public Optional<EReference> part() {
         return part;

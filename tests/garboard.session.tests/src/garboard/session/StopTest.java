@@ -51,6 +51,14 @@ class StopTest {
         assertThat(Arrays.stream(Stop.Stage.values()).flatMap(stage -> stage.stops().stream())).containsExactly(Stop.values());
     }
 
+    @Test
+    void followsTheOneBeforeIt() {
+        assertThat(Stop.RECORD.previous()).isEmpty();
+        assertThat(Stop.RECORD.next()).contains(Stop.VESSEL);
+        assertThat(Stop.FIRST_START.previous()).contains(Stop.PHOTOGRAPHS);
+        assertThat(Stop.CALCULATORS.next()).isEmpty();
+    }
+
     /** The stop of a verdict is that of the system which its subject lies in, and each verdict counts once. */
     @ParameterizedTest
     @ValueSource(strings = {"motor-cruiser", "sailing-yacht", "passenger-boat"})

@@ -68,6 +68,16 @@ public final class Settings {
         put("language", language);
     }
 
+    /** {@return who accepted a shortfall last, to be proposed the next time; empty when nobody did} */
+    public String acceptor() {
+        return store.get("acceptor", "");
+    }
+
+    /** Remembers who accepted a shortfall. It concerns nobody else, so nobody is told. */
+    public void rememberAcceptor(String name) {
+        store.put("acceptor", name);
+    }
+
     /** {@return whether a person left a group of fields open or closed, where they ever did} */
     public Optional<Boolean> leftOpen(String group) {
         return Optional.ofNullable(store.get("open." + group, null)).map(Boolean::valueOf);
