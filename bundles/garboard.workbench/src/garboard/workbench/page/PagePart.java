@@ -73,9 +73,21 @@ public final class PagePart {
         stack.topControl = null;
     }
 
+    /** The part became the active one: by a key, or because something on it is being pressed, which then takes the focus by itself. */
     @Focus
     void focus() {
-        Optional.ofNullable(pages.get(desk.stop())).ifPresent(shown -> shown.page.setFocus());
+        if (!isInside(area.getDisplay().getCursorControl())) {
+            Optional.ofNullable(pages.get(desk.stop())).ifPresent(shown -> shown.page.setFocus());
+        }
+    }
+
+    private boolean isInside(Control control) {
+        for (Control at = control; at != null; at = at.getParent()) {
+            if (at == area) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @PreDestroy
