@@ -109,10 +109,13 @@ final class CellEditing {
         }
     }
 
-    /** Goes to the next cell, over the ends of the lines. @return whether there is one */
+    /** Goes to the next cell that can be filled in, over the ends of the lines. @return whether there is one */
     private boolean step(int by) {
         int columns = table.getColumnCount() - ItemTable.FIRST;
         int cell = line() * columns + cursor.getColumn() - ItemTable.FIRST + by;
+        while (cell >= 0 && cell / columns < table.getItemCount() && items.field(cell / columns, cell % columns + ItemTable.FIRST).isEmpty()) {
+            cell += by;
+        }
         return line() >= 0 && cell >= 0 && goTo(Math.floorDiv(cell, columns), cell % columns + ItemTable.FIRST);
     }
 

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 import org.eclipse.emf.ecore.EAttribute;
-import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
@@ -18,17 +18,14 @@ import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
 
-import garboard.checks.Standing;
-import garboard.model.GarboardPackage.Literals;
 import garboard.model.RecordPath;
 import garboard.session.Field;
 import garboard.session.Listeners;
 import garboard.session.Listeners.Subscription;
 import garboard.session.OpenRecord;
 import garboard.session.RecordChange;
-import garboard.session.form.ItemForm;
+import garboard.session.form.ItemList;
 import garboard.workbench.Desk;
 
 /**
@@ -38,14 +35,12 @@ import garboard.workbench.Desk;
 public final class ItemsEditor {
 
     private final FieldContext context;
-    private final EObject anchor;
-    private final List<EReference> path;
-    private final ItemForm form;
+    private final ItemList list;
     private final Composite area;
     private final ItemTable table;
     private final CellEditing cells;
     private final ItemButtons buttons;
-    private final Label message;
+    private final CellMessage message;
     private final ItemDetail detail;
     private final List<Subscription> subscriptions;
     private final Listeners<Optional<EObject>> chosen = new Listeners<>();
@@ -102,21 +97,19 @@ public final class ItemsEditor {
      */
     public ItemsEditor(Composite parent, OpenRecord record, Desk desk, EObject anchor, List<EReference> path, List<Column> columns) {
         this.context = new FieldContext(record, desk);
-        this.anchor = anchor;
-        this.path = List.copyOf(path);
-        this.form = desk.form().of(type());
-        this.maker = () -> EcoreUtil.create(type());
+        this.list = new ItemList(record.edits(), anchor, path);
+        this.maker = () -> EcoreUtil.create(list.type());
         area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, 4).applyTo(area);
-        area.setData("garboard.id", "list:" + key());
+        area.setData("garboard.id", "list:" + list.key());
         table = new ItemTable(area, context, List.copyOf(columns));
-        table.control().setData("garboard.id", "table:" + key());
+        table.control().setData("garboard.id", "table:" + list.key());
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(table.control());
-        cells = new CellEditing(table, context, this::say);
-        message = new Label(area, SWT.WRAP);
-        GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).exclude(true).applyTo(message);
+        message = new CellMessage(area, context);
+        cells = new CellEditing(table, context, message::tell);
+        message.of(cells);
         buttons = new ItemButtons(area, context, this);
-        detail = new ItemDetail(area, context, form);
+        detail = new ItemDetail(area, context, desk.form().of(list.type()));
         buttons.listenTo(table.control());
         buttons.listenTo(cells.control());
         cells.control().addListener(SWT.Selection, event -> choose());
@@ -128,14 +121,6 @@ public final class ItemsEditor {
         show();
     }
 
-    private EClass type() {
-        return path.getLast().getEReferenceType();
-    }
-
-    private String key() {
-        return RecordPath.key(anchor, path);
-    }
-
     /** {@return the control that holds the table and what is below it, for its layout data} */
     public Composite control() {
         return area;
@@ -143,16 +128,7 @@ public final class ItemsEditor {
 
     /** {@return the items as they stand now} */
     public List<EObject> items() {
-        EObject owner = anchor;
-        for (EReference step : path.subList(0, path.size() - 1)) {
-            owner = (EObject) owner.eGet(step);
-            if (owner == null) {
-                return List.of();
-            }
-        }
-        @SuppressWarnings("unchecked") // a list of the model holds objects of the model
-        var items = (List<EObject>) owner.eGet(path.getLast());
-        return List.copyOf(items);
+        return list.items();
     }
 
     /** {@return the item that is chosen in the table} */
@@ -191,40 +167,19 @@ public final class ItemsEditor {
     // What the buttons do ---------------------------------------------------------------------------------------------
 
     void add() {
-        EObject item = context.edits().add(anchor, path, maker.get(), context.texts().get("step.add", context.desk().labels().label(type())));
-        goTo(item);
+        goTo(list.add(maker.get(), step("add")));
     }
 
     void duplicate() {
-        selected().ifPresent(item -> {
-            EObject copy = EcoreUtil.copy(item);
-            // The copy gets ids of its own: an acceptance that speaks of the first by its id does not speak of the second.
-            copy.eUnset(Literals.ITEM__ID);
-            copy.eAllContents().forEachRemaining(part -> {
-                if (Literals.ITEM.isSuperTypeOf(part.eClass())) {
-                    part.eUnset(Literals.ITEM__ID);
-                }
-            });
-            int after = table.items().indexOf(item) + 1;
-            String step = context.texts().get("step.duplicate", context.desk().labels().label(type()));
-            context.edits().together(step, () -> {
-                context.edits().add(anchor, path, copy, step);
-                if (after < items().size() - 1) {
-                    context.edits().move(copy, after, step);
-                }
-            });
-            goTo(copy);
-        });
+        selected().ifPresent(item -> goTo(list.duplicate(item, step("duplicate"))));
     }
 
     void remove() {
         selected().ifPresent(item -> {
             int line = table.items().indexOf(item);
             cells.end();
-            context.edits().remove(List.of(item), context.texts().get("step.remove", context.desk().labels().label(type())));
-            if (!table.items().isEmpty()) {
-                cells.goTo(Math.min(line, table.items().size() - 1), ItemTable.FIRST);
-            } else {
+            list.remove(item, step("remove"));
+            if (!cells.goTo(Math.min(line, table.items().size() - 1), ItemTable.FIRST)) {
                 table.control().setFocus();
             }
             choose();
@@ -233,13 +188,15 @@ public final class ItemsEditor {
 
     void move(int by) {
         selected().ifPresent(item -> {
-            int to = table.items().indexOf(item) + by;
-            if (to >= 0 && to < table.items().size()) {
-                cells.end();
-                context.edits().move(item, to, context.texts().get("step.move", context.desk().labels().label(type())));
+            cells.end();
+            if (list.move(item, by, step("move"))) {
                 goTo(item);
             }
         });
+    }
+
+    private String step(String what) {
+        return context.texts().get("step." + what, context.desk().labels().label(list.type()));
     }
 
     private void goTo(EObject item) {
@@ -302,25 +259,6 @@ public final class ItemsEditor {
         buttons.follow(selected().map(now::indexOf), now.size());
     }
 
-    /** Tells what is to be said of the cell that is filled in. */
-    private void say() {
-        if (message == null || message.isDisposed()) {
-            return;
-        }
-        Optional<Editor> open = cells == null ? Optional.empty() : cells.editor();
-        Optional<Editor.Message> now = open.flatMap(editor -> editor.message()
-            .or(() -> editor.beside().map(words -> new Editor.Message(context.texts().get("cell.beside", context.name(editor.fields().getFirst()), words), false))));
-        message.setText(now.map(Editor.Message::words).orElse(""));
-        message.setForeground(now.filter(Editor.Message::fault).isPresent() ? context.desk().palette().of(Standing.FALLS_SHORT)
-            : context.desk().palette().faint());
-        var place = (GridData) message.getLayoutData();
-        if (place.exclude == now.isPresent()) {
-            place.exclude = now.isEmpty();
-            message.setVisible(now.isPresent());
-        }
-        message.requestLayout();
-    }
-
     private void colour() {
         cells.colour();
         table.control().redraw();
@@ -335,7 +273,7 @@ public final class ItemsEditor {
                 return detail.reveal(key) || cells.goTo(table.items().indexOf(item), column(item, key));
             }
         }
-        if (key().equals(key)) {
+        if (list.key().equals(key)) {
             setFocus();
             return true;
         }
