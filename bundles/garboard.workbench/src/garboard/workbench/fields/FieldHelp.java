@@ -31,7 +31,7 @@ import garboard.workbench.look.Palette;
  */
 public final class FieldHelp {
 
-    private static final int LINES = 4;
+    private static final int LINES = 3;
     private static final int PAUSE = 120;
 
     private final FieldContext context;

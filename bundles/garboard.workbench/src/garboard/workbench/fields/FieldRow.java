@@ -208,7 +208,8 @@ final class FieldRow implements Line {
         if (place) {
             int nameY = columns.stacked() || tall ? y + (tall && !columns.stacked() ? columns.em() / 2 : 0) : y + (line - nameSize.y) / 2;
             name.setBounds(columns.mark(), nameY, columns.name(), nameSize.y);
-            mark.setBounds(columns.em() / 2, nameY + (Math.min(nameSize.y, 2 * columns.em() + 4) - 2 * columns.em()) / 2, 2 * columns.em(), 2 * columns.em());
+            int square = 2 * columns.em();
+            mark.setBounds(columns.em() / 2, nameY + (Math.min(nameSize.y, square + 4) - square) / 2, square, square);
             editor.control().setBounds(columns.editorX(), editorY + (line - editorSize.y) / 2, editorWidth, editorSize.y);
             placeBeside(columns, editorY, line, editorWidth);
         }

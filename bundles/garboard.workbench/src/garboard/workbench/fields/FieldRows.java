@@ -225,7 +225,8 @@ public final class FieldRows {
 
     /** Gives a field the focus, or the first field of a part, or an item of a list. @return whether it is among these rows */
     public boolean reveal(String key) {
-        return titles.stream().anyMatch(title -> title.reveal(key)) || rows.stream().anyMatch(row -> row.reveal(key)) || lists.stream().anyMatch(list -> list.reveal(key));
+        return titles.stream().anyMatch(title -> title.reveal(key)) || rows.stream().anyMatch(row -> row.reveal(key))
+            || lists.stream().anyMatch(list -> list.reveal(key));
     }
 
     /** Gives the first row the focus. */

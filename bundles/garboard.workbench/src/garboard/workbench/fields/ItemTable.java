@@ -136,7 +136,7 @@ final class ItemTable {
             return;
         }
         context.record().verdicts().byField().worstOf(items.get(line)).ifPresent(standing -> {
-            int size = Math.min(event.height, table.getColumn(0).getWidth()) / 2 / 2 * 2;
+            int size = Math.min(event.height, table.getColumn(0).getWidth()) * 2 / 3 / 2 * 2;
             Color colour = (event.detail & SWT.SELECTED) == 0 ? context.desk().palette().of(standing)
                 : table.getDisplay().getSystemColor(SWT.COLOR_LIST_SELECTION_TEXT);
             StandingMark.draw(event.gc, colour, standing, event.x + (table.getColumn(0).getWidth() - size) / 2 - size / 4,

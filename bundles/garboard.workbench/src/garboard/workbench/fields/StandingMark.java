@@ -57,7 +57,7 @@ public final class StandingMark {
 
     void paint(GC gc) {
         standing.ifPresent(shown -> {
-            int size = Math.min(place.width, place.height) * 2 / 3 / 2 * 2;
+            int size = Math.min(place.width, place.height) * 7 / 8 / 2 * 2;
             Mark.draw(gc, context.desk().palette(), shown, place.x + (place.width - size) / 2, place.y + (place.height - size) / 2, size);
         });
     }

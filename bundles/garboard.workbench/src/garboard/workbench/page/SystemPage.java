@@ -24,7 +24,7 @@ import garboard.workbench.fields.SheetScroll;
 /** The particulars of one system, grouped as one would walk the boat. */
 final class SystemPage implements Page {
 
-    private static final int FIRST_LINES = 14;
+    private static final int FIRST_LINES = 10;
     private static final int PAUSE = 40;
 
     private final Stop stop;

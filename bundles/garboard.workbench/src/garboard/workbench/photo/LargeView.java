@@ -71,6 +71,7 @@ final class LargeView extends Canvas {
         double scale = Math.min((double) frame.width / size.width, (double) frame.height / size.height);
         int width = Math.max(1, (int) (size.width * scale));
         int height = Math.max(1, (int) (size.height * scale));
-        gc.drawImage(picture, 0, 0, size.width, size.height, frame.x + (frame.width - width) / 2, frame.y + (frame.height - height) / 2, width, height);
+        gc.drawImage(picture, 0, 0, size.width, size.height, frame.x + (frame.width - width) / 2, frame.y + (frame.height - height) / 2,
+            width, height);
     }
 }

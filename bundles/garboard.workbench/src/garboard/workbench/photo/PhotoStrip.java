@@ -24,6 +24,7 @@ import garboard.session.photo.RecordPhotographs;
 import garboard.workbench.Desk;
 import garboard.workbench.ask.Ask;
 import garboard.workbench.look.Lettering;
+import garboard.workbench.look.Spoken;
 
 /** The photographs that lie with an answer, in a row, and what can be done about them: lay one there, look at it, take it away. */
 public final class PhotoStrip {
@@ -115,7 +116,7 @@ public final class PhotoStrip {
                 desk.goTo(RecordPath.key(photograph));
             }
         });
-        garboard.workbench.look.Spoken.name(canvas, photograph.getCaption() == null ? desk.labels().label(Literals.PHOTOGRAPH) : photograph.getCaption());
+        Spoken.name(canvas, photograph.getCaption() == null ? desk.labels().label(Literals.PHOTOGRAPH) : photograph.getCaption());
         canvas.setMenu(menu(canvas, photograph));
     }
 

@@ -2,6 +2,7 @@
 package garboard.workbench.photo;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 import org.eclipse.jface.layout.GridDataFactory;
@@ -164,7 +165,8 @@ public final class PhotographsPage implements Page {
     private void choose(Optional<Photograph> photograph) {
         remove.setEnabled(photograph.isPresent());
         List<InspectionAnswer> answers = photograph.map(photographs::answersWith).orElse(List.of());
-        laidTo.setText(answers.isEmpty() ? "" : texts.get("page.laidTo", String.join("; ", answers.stream().map(InspectionAnswer::getQuestion).toList())));
+        laidTo.setText(answers.isEmpty() ? ""
+            : texts.get("page.laidTo", String.join("; ", answers.stream().map(InspectionAnswer::getQuestion).filter(Objects::nonNull).toList())));
         laidTo.setForeground(desk.palette().faint());
         laidTo.setVisible(!answers.isEmpty());
         if (!photograph.equals(shown)) {
