@@ -11,6 +11,7 @@ import org.eclipse.swt.accessibility.AccessibleEvent;
 import org.eclipse.swt.graphics.Font;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.graphics.TextLayout;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
@@ -90,7 +91,22 @@ final class MarkLine extends Canvas {
             gc.dispose();
         }
         int width = widthHint == SWT.DEFAULT ? 40 * line : widthHint;
-        return new Point(width, oneLine(width) ? line * 3 / 2 : line * 5 / 2);
+        if (oneLine(width)) {
+            return new Point(width, line * 3 / 2);
+        }
+        TextLayout below = below(width);
+        int height = below.getBounds().height;
+        below.dispose();
+        return new Point(width, line * 3 / 2 + height);
+    }
+
+    /** The words below what they are about, in as many lines as they need. */
+    private TextLayout below(int width) {
+        var layout = new TextLayout(getDisplay());
+        layout.setFont(getFont());
+        layout.setText(words);
+        layout.setWidth(Math.max(1, width - line * 2));
+        return layout;
     }
 
     private boolean oneLine(int room) {
@@ -107,10 +123,15 @@ final class MarkLine extends Canvas {
         gc.setForeground(desk.palette().ink());
         gc.setFont(strong);
         gc.drawText(about, line * 3 / 2, line / 4, true);
-        int x = one ? line * 3 / 2 + aboutWidth + line * 2 / 3 : line * 3 / 2;
         gc.setFont(getFont());
         gc.setForeground(desk.palette().of(standing));
-        gc.drawText(words, x, one ? line / 4 : line * 5 / 4, true);
+        if (one) {
+            gc.drawText(words, line * 3 / 2 + aboutWidth + line * 2 / 3, line / 4, true);
+        } else {
+            TextLayout below = below(getClientArea().width);
+            below.draw(gc, line * 3 / 2, line * 5 / 4);
+            below.dispose();
+        }
     }
 
     @Override
