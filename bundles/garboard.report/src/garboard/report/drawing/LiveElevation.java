@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 import garboard.physics.geometry.Attitude;
 import garboard.physics.geometry.BoatPoint;
@@ -34,6 +35,8 @@ final class LiveElevation implements LiveDrawing {
     private static final double FOOT = 4;
     private static final double TICK = 1.8;
     private static final double SCALE_BAR = 26;
+    /** How many things may be in the way of a waterline's name before it goes to the end where one would not look for it. */
+    private static final int UNUSUAL = 3;
 
     private final View view;
     private final Showing showing;
@@ -85,12 +88,14 @@ final class LiveElevation implements LiveDrawing {
     /** At the end where fewer things are in the way; at the usual one where it is all the same. */
     private Optional<SurfaceName> nameOf(Surface surface, double left, double right, List<Rectangle2D> taken, Pen pen) {
         double width = pen.widthOf(surface.name(), Letters.SMALL_LEFT);
-        return SurfaceName.within(surface, elevation.surfaces().getFirst(), left, right, toSheet, inner).stream()
-            .min(Comparator.comparingInt(place -> inTheWay(place.area(width), taken)));
+        List<SurfaceName> places = SurfaceName.within(surface, width, new double[] {left, right}, toSheet, inner);
+        return places.stream().min(Comparator.comparingInt(place -> inTheWay(place.area(width), taken)
+            + (place.letters().equals(places.getFirst().letters()) ? 0 : UNUSUAL)));
     }
 
     private int inTheWay(Rectangle2D box, List<Rectangle2D> taken) {
-        int things = taken.stream().anyMatch(box::intersects) ? 10 : 0;
+        var scaleBar = new Rectangle2D.Double(area.getX(), area.getMaxY() - FOOT, SCALE_BAR + 20, FOOT);
+        int things = taken.stream().anyMatch(box::intersects) || scaleBar.intersects(box) ? 10 : 0;
         for (Tagged one : tagged) {
             var mark = new Rectangle2D.Double(one.x() - Spot.REACH, one.y() - Spot.REACH, 2 * Spot.REACH, 2 * Spot.REACH);
             things += mark.intersects(box) ? 3 : 0;
@@ -99,7 +104,17 @@ final class LiveElevation implements LiveDrawing {
         for (Line2D run : runs()) {
             things += run.intersects(box) ? 2 : 0;
         }
+        for (Line2D water : waterLines()) {
+            things += water.intersects(box) ? 2 : 0;
+        }
         return things + (elevation.outline().filter(hull -> crosses(hull, box)).isPresent() ? 1 : 0);
+    }
+
+    private List<Line2D> waterLines() {
+        double left = metresAcross(inner.getX());
+        double right = metresAcross(inner.getMaxX());
+        return Stream.concat(elevation.surfaces().stream(), Stream.of(shown()))
+            .map(surface -> (Line2D) new Line2D.Double(sheet(left, surface.at(left)), sheet(right, surface.at(right)))).toList();
     }
 
     private boolean crosses(Path2D hull, Rectangle2D box) {

@@ -13,12 +13,12 @@ import garboard.report.drawing.Elevation.Surface;
 /** Where the name of a waterline stands. */
 record SurfaceName(double x, double y, Letters letters) {
 
-    /** Rise over run of a line that letters can stand on either side of. */
-    private static final double FLAT = 0.06;
+    /** So little a line may rise along its name for this to stand on either side of it. */
+    private static final double FLAT = 0.7;
 
     /** The area of the name. @param width of its letters */
     Rectangle2D area(double width) {
-        return new Rectangle2D.Double(letters.anchor() == Letters.Anchor.RIGHT ? x - width : x, y - 2.6, width, 3.4);
+        return new Rectangle2D.Double(letters.anchor() == Letters.Anchor.RIGHT ? x - width : x, y - 2.5, width, 3.1);
     }
 
     /**
@@ -47,8 +47,15 @@ record SurfaceName(double x, double y, Letters letters) {
         return Optional.of(new SurfaceName(at.getX(), y, atRight ? Letters.SMALL_RIGHT : Letters.SMALL_LEFT));
     }
 
-    /** The same in a window, where a steep line may leave at the top or the foot: there, by the line. The usual end first. */
-    static List<SurfaceName> within(Surface surface, Surface level, double left, double right, AffineTransform toSheet, Rectangle2D area) {
+    /**
+     * In a window, where a steep line may leave at the top or the foot: there, by the line. First the end where the water stands higher.
+     *
+     * @param width of the name
+     * @param leftRight where the drawing begins and ends, in metres
+     */
+    static List<SurfaceName> within(Surface surface, double width, double[] leftRight, AffineTransform toSheet, Rectangle2D area) {
+        double left = leftRight[0];
+        double right = leftRight[1];
         if (surface.name().isEmpty()) {
             return List.of();
         }
@@ -66,14 +73,17 @@ record SurfaceName(double x, double y, Letters letters) {
         if (from >= to) {
             return List.of();
         }
-        boolean usuallyRight = of(surface, level, from, to, toSheet, area).orElseThrow().letters.anchor() == Letters.Anchor.RIGHT;
+        boolean usuallyRight = surface.slope() > 0;
         var places = new ArrayList<SurfaceName>();
         for (boolean atRight : new boolean[] {usuallyRight, !usuallyRight}) {
-            Point2D end = toSheet.transform(new Point2D.Double(atRight ? to : from, surface.at(atRight ? to : from)), null);
-            boolean turnsAwayAbove = atRight == surface.slope() > 0;
-            places.add(beside(end, atRight, turnsAwayAbove, area));
-            if (Math.abs(surface.slope()) < FLAT) {
-                places.add(beside(end, atRight, !turnsAwayAbove, area));
+            for (double inwards : new double[] {0, 0.12, 0.24}) {
+                double across = atRight ? to - inwards * (to - from) : from + inwards * (to - from);
+                Point2D end = toSheet.transform(new Point2D.Double(across, surface.at(across)), null);
+                boolean turnsAwayAbove = atRight == surface.slope() > 0;
+                places.add(beside(end, atRight, turnsAwayAbove, area));
+                if (Math.abs(surface.slope()) * width < FLAT) {
+                    places.add(beside(end, atRight, !turnsAwayAbove, area));
+                }
             }
         }
         return places;

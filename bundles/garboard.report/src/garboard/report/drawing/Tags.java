@@ -31,7 +31,9 @@ final class Tags {
 
     /** How much is said. */
     private enum Much {
-        ALL, KEEPERS, NAMES
+        ALL, KEEPERS, NAMES,
+        /** Names alone, that of the chosen part, too. */
+        NOTHING_ELSE
     }
 
     private static final Letters NAME = new Letters(Letters.USUAL, false, Letters.Anchor.LEFT);
@@ -69,9 +71,10 @@ final class Tags {
         for (Much much : Much.values()) {
             List<Name> names = names(much, pen);
             double letters = names.stream().mapToDouble(name -> name.width() * name.height()).sum();
-            if (much == Much.NAMES || letters < CALM * area.getWidth() * area.getHeight()) {
+            if (much.compareTo(Much.NAMES) >= 0 || letters < CALM * area.getWidth() * area.getHeight()) {
                 found = new NamePlacing(area, marks, free, earlier).place(names);
-                if (found.size() == names.size()) {
+                boolean chosenNamed = showing.chosen().filter(said::containsKey).map(found::containsKey).orElse(true);
+                if (found.size() == names.size() || much == Much.NAMES && chosenNamed) {
                     break;
                 }
             }
@@ -108,19 +111,20 @@ final class Tags {
 
     private List<Line> lines(PlacedPart part, Much much) {
         boolean chosen = showing.chosen().filter(part.id()::equals).isPresent();
+        boolean full = chosen && much != Much.NOTHING_ELSE;
         boolean keeper = PlacedParts.KEEPERS.contains(part.id());
         boolean concerned = showing.concerns(part);
         var lines = new ArrayList<Line>();
         lines.add(new Line(showing.arrangement().shortName(part), concerned || chosen ? Ink.INK : Ink.FAINT,
             NAME.bold(chosen || concerned && part.worst().isPresent())));
-        if (chosen || much == Much.ALL && concerned) {
+        if (full || much == Much.ALL && concerned) {
             words.height(part).ifPresent(text -> lines.add(small(text, Ink.FAINT)));
         }
-        if (chosen || keeper && much != Much.NAMES) {
+        if (full || keeper && much.compareTo(Much.NAMES) < 0) {
             words.above(part).filter(metres -> showing.inclined() || much != Much.ALL)
                 .ifPresent(metres -> lines.add(small(words.clearance(metres), metres < 0 ? Ink.WATER : Ink.FAINT)));
         }
-        if (chosen || much != Much.NAMES && concerned) {
+        if (full || much.compareTo(Much.NAMES) < 0 && concerned) {
             part.worst().ifPresent(verdict -> lines.add(small(showing.words().get(verdict.standing()), Ink.of(verdict.standing()))));
         }
         return lines;
