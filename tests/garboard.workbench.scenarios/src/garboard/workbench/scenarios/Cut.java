@@ -22,10 +22,17 @@ final class Cut {
         return cut.toString();
     }
 
+    /** What wraps needs the height for its lines, all else the width for its one line; a pixel is lost by rounding. */
+    private static boolean fits(Button button) {
+        return (button.getStyle() & SWT.WRAP) != 0
+            ? button.computeSize(button.getSize().x, SWT.DEFAULT).y <= button.getSize().y + 1
+            : button.computeSize(SWT.DEFAULT, SWT.DEFAULT).x <= button.getSize().x + 1;
+    }
+
     private static void look(Composite composite, StringBuilder into) {
         for (Control child : composite.getChildren()) {
             if (child instanceof Button button && button.isVisible() && !button.getText().isEmpty()
-                && button.getSize().x > 0 && button.getSize().x + 1 < button.computeSize(SWT.DEFAULT, SWT.DEFAULT).x) {
+                && button.getSize().x > 0 && !fits(button)) {
                 into.append(button.getText()).append('|');
             }
             if (child instanceof Composite below) {

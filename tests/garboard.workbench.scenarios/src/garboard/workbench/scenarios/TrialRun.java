@@ -25,8 +25,8 @@ public abstract class TrialRun extends Scenario {
         hand.press("step.answer.YES");
         hand.pick("walk.tree", "Load trial");
         hand.press("load.make");
-        hand.menu("Edit", "Undo");
-        hand.menu("Edit", "Redo");
+        hand.press("garboard.tool.undo");
+        hand.press("garboard.tool.redo");
 
         Path file = folder.resolve("trial.garboard");
         answers().nextFile(file);

@@ -80,6 +80,9 @@ final class BotHand implements Hand {
     /** Toggles and what is drawn by the program itself: SWTBot has no name for them. */
     private void select(Widget widget) {
         window.display().asyncExec(() -> {
+            if (widget instanceof Control control) {
+                control.setFocus();
+            }
             if (widget instanceof Button button && has(button, SWT.TOGGLE | SWT.RADIO)) {
                 button.setSelection(has(button, SWT.RADIO) || !button.getSelection());
             }
@@ -102,7 +105,9 @@ final class BotHand implements Hand {
     public void menu(String... path) {
         var menu = bot.menu().menu(path[0]);
         for (String step : Arrays.copyOfRange(path, 1, path.length)) {
-            menu = menu.menu(step);
+            // What asks further has dots behind its name.
+            String name = menu.menuItems().stream().filter(item -> plain(item).equals(step)).findFirst().orElse(step);
+            menu = menu.menu(name.replace("&", ""));
         }
         menu.click();
     }
