@@ -11,6 +11,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StyleRange;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -22,17 +23,20 @@ import garboard.checks.Verdict;
 import garboard.session.Field;
 import garboard.session.Listeners.Subscription;
 import garboard.session.OpenRecord;
+import garboard.session.verdicts.VerdictKey;
 import garboard.workbench.Desk;
 import garboard.workbench.look.Palette;
 
 /**
  * The foot of a page: what to measure for the field that has the focus, where and with what, and what the checks that read it say. F1 goes
- * there, Escape goes back.
+ * there, Escape goes back; a click or Enter on a verdict shows it in full.
  */
 public final class FieldHelp {
 
     private static final int LINES = 3;
     private static final int PAUSE = 120;
+    /** The line of the first verdict, below that of the field. */
+    private static final int FIRST_VERDICT = 1;
 
     private final FieldContext context;
     private final Composite page;
@@ -42,6 +46,7 @@ public final class FieldHelp {
     private Optional<Control> asker = Optional.empty();
     private Palette painted;
     private List<StyleRange> said = List.of();
+    private List<Verdict> verdicts = List.of();
     private boolean soon;
 
     /** @param page whose fields are helped with: it and all below it */
@@ -58,12 +63,26 @@ public final class FieldHelp {
         GridDataFactory.fillDefaults().grab(true, false).hint(1, LINES * words.getLineHeight() + 8).applyTo(words);
         Listener focus = this::follow;
         page.getDisplay().addFilter(SWT.FocusIn, focus);
+        // Not the help event: on some desktops only Ctrl+F1 causes that.
+        Listener key = event -> {
+            if (event.keyCode == SWT.F1 && event.widget instanceof Control control && isOnPage(control)) {
+                event.doit = false;
+                words.setFocus();
+            }
+        };
+        page.getDisplay().addFilter(SWT.KeyDown, key);
         List<Subscription> subscriptions = List.of(record.verdicts().onChange(evaluation -> showSoon()), desk.onPalette(palette -> show()));
         area.addDisposeListener(event -> {
             event.display.removeFilter(SWT.FocusIn, focus);
+            event.display.removeFilter(SWT.KeyDown, key);
             subscriptions.forEach(Subscription::close);
         });
-        page.addListener(SWT.Help, event -> goThere());
+        words.addListener(SWT.MouseUp, event -> lookAt(words.getOffsetAtPoint(new Point(event.x, event.y))));
+        words.addListener(SWT.KeyDown, event -> {
+            if (event.character == SWT.CR) {
+                lookAt(words.getCaretOffset());
+            }
+        });
         words.addListener(SWT.Traverse, event -> {
             if (event.detail == SWT.TRAVERSE_ESCAPE) {
                 event.doit = false;
@@ -79,8 +98,14 @@ public final class FieldHelp {
         return area;
     }
 
-    private void goThere() {
-        words.setFocus();
+    /** Shows the verdict of a line among the others, where it stands in full. */
+    private void lookAt(int offset) {
+        if (offset >= 0 && words.getSelectionCount() == 0) {
+            int line = words.getLineAtOffset(offset) - FIRST_VERDICT;
+            if (line >= 0 && line < verdicts.size()) {
+                context.desk().lookAt(VerdictKey.of(verdicts.get(line)));
+            }
+        }
     }
 
     private void follow(Event event) {
@@ -154,16 +179,16 @@ public final class FieldHelp {
     private void verdicts(Field field, StringBuilder text, List<StyleRange> styles) {
         Palette palette = context.desk().palette();
         List<Verdict> all = context.record().verdicts().byField().concerning(field);
-        List<Verdict> told = all.stream().filter(verdict -> verdict.standing() != Standing.DOES_NOT_APPLY).toList();
-        for (Verdict verdict : told) {
+        verdicts = all.stream().filter(verdict -> verdict.standing() != Standing.DOES_NOT_APPLY).toList();
+        for (Verdict verdict : verdicts) {
             text.append('\n');
             append(text, styles, context.texts().get("standing." + verdict.standing().name()), palette.of(verdict.standing()), SWT.BOLD);
             append(text, styles, "  " + verdict.check().title() + ": ", palette.ink(), SWT.NORMAL);
             append(text, styles, verdict.sentence(), palette.faint(), SWT.NORMAL);
         }
-        if (all.size() > told.size()) {
+        if (all.size() > verdicts.size()) {
             text.append('\n');
-            append(text, styles, context.texts().get("help.doNotApply", all.size() - told.size()), palette.faint(), SWT.NORMAL);
+            append(text, styles, context.texts().get("help.doNotApply", all.size() - verdicts.size()), palette.faint(), SWT.NORMAL);
         }
     }
 
