@@ -23,6 +23,8 @@ public record DueTask(UpkeepTask task, Optional<LocalDate> onDay, Optional<TimeS
     /** How a task stands. The order is the order in which people want to read them. */
     public enum State {
         OVERDUE, SOON, IN_ORDER,
+        /** It goes by hours alone, and the hour meter is not entered: nobody can tell whether they are past. */
+        NO_METER,
         /** It has an interval, but nothing says from when to count. */
         NO_BEGINNING,
         /** It has no interval. */

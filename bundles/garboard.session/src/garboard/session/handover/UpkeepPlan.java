@@ -82,6 +82,9 @@ public final class UpkeepPlan {
         if (onDay.filter(today::isAfter).isPresent() || hoursLeft.filter(left -> left < 0).isPresent()) {
             return State.OVERDUE;
         }
+        if (onDay.isEmpty() && hoursLeft.isEmpty()) {
+            return State.NO_METER;
+        }
         boolean soon = onDay.filter(day -> !day.isAfter(today.plusDays(SOON_DAYS))).isPresent()
             || hoursLeft.filter(left -> left <= SOON_SHARE * every.orElseThrow().in("h")).isPresent();
         return soon ? State.SOON : State.IN_ORDER;

@@ -23,7 +23,7 @@ final class DueWords {
         return switch (due.state()) {
             case OVERDUE -> texts.get("due.overdue", when);
             case SOON -> texts.get("due.soon", when);
-            case IN_ORDER -> when;
+            case IN_ORDER, NO_METER -> when;
             case NO_BEGINNING -> texts.get("due.noBeginning");
             case NO_INTERVAL -> texts.get("due.noInterval");
         };
@@ -47,7 +47,7 @@ final class DueWords {
             case OVERDUE -> Standing.FALLS_SHORT;
             case SOON -> Standing.BORDERLINE;
             case IN_ORDER -> Standing.MEETS;
-            case NO_BEGINNING, NO_INTERVAL -> Standing.CANNOT_TELL;
+            case NO_METER, NO_BEGINNING, NO_INTERVAL -> Standing.CANNOT_TELL;
         };
     }
 }

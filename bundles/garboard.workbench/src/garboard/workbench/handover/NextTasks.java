@@ -60,7 +60,7 @@ final class NextTasks {
         Label lead = tint.with(Sheet.words(area, lead(all, overdue)), palette -> overdue > 0 ? palette.of(DueWords.mark(all.getFirst())) : palette.ink());
         Lettering.scale(lead, LEAD);
         List<DueTask> datable = all.stream().filter(one -> one.state() != State.NO_INTERVAL && one.state() != State.NO_BEGINNING).toList();
-        long pressing = datable.stream().filter(one -> one.state() != State.IN_ORDER).count();
+        long pressing = datable.stream().filter(one -> one.state() == State.OVERDUE || one.state() == State.SOON).count();
         datable.stream().limit(Math.min(MOST, Math.max(FEWEST, pressing))).forEach(this::row);
         area.requestLayout();
     }
@@ -69,7 +69,8 @@ final class NextTasks {
         if (all.isEmpty()) {
             return texts.get("upkeep.lead.none");
         }
-        return overdue > 0 ? texts.get("upkeep.lead.overdue", overdue) : texts.get("upkeep.lead.inOrder");
+        boolean told = all.stream().anyMatch(one -> one.state() == State.IN_ORDER || one.state() == State.SOON);
+        return overdue > 0 ? texts.get("upkeep.lead.overdue", overdue) : texts.get(told ? "upkeep.lead.inOrder" : "upkeep.lead.unknown");
     }
 
     private void row(DueTask due) {

@@ -19,6 +19,7 @@ import org.eclipse.swt.widgets.Link;
 import garboard.checks.Standing;
 import garboard.model.Signature;
 import garboard.session.OpenRecord;
+import garboard.session.RecordKey;
 import garboard.session.handover.Signing;
 import garboard.session.handover.SinceSignature;
 import garboard.session.handover.SinceSignature.Difference;
@@ -144,7 +145,9 @@ final class SignaturesView {
     private void line(Composite block, Difference change) {
         String title = change.now().map(verdict -> verdict.check().title())
             .or(() -> record.verdicts().catalogue().find(change.key().check()).map(check -> check.title())).orElse(change.key().check());
-        Link link = Sheet.link(block, texts.get("since.line", title, words(change)), texts.get("since.show"), () -> desk.lookAt(change.key()));
+        String where = change.key().subject().contains("[") ? RecordKey.of(record.record(), change.key().subject())
+            .map(key -> " (" + key.words(desk.labels()) + ")").orElse("") : "";
+        Link link = Sheet.link(block, texts.get("since.line", title + where, words(change)), texts.get("since.show"), () -> desk.lookAt(change.key()));
         tint.ink(link);
         GridDataFactory.createFrom((org.eclipse.swt.layout.GridData) link.getLayoutData()).indent(Lettering.width(block, 2), 0).applyTo(link);
     }

@@ -25,7 +25,7 @@ import garboard.workbench.text.Texts;
 final class UsualTasksDialog extends PlainDialog {
 
     private static final int LINES = 16;
-    private static final int WIDTH = 84;
+    private static final int WIDTH = 96;
 
     private final List<UsualUpkeep.Task> lacking;
     private final Function<UsualUpkeep.Task, String> wording;
@@ -65,8 +65,8 @@ final class UsualTasksDialog extends PlainDialog {
             item.setText(new String[] {wording.apply(one), texts.get("usual.often", one.interval().months(), one.interval().hours().toString())});
             item.setChecked(true);
         }
-        task.pack();
         often.pack();
+        task.setWidth(Lettering.width(table, WIDTH - 3) - often.getWidth());
     }
 
     @Override

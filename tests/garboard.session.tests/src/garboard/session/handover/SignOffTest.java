@@ -69,7 +69,7 @@ class SignOffTest {
         SignOff signOff = signOff(Handed.example("sailing-yacht"));
 
         assertThat(signOff.at(Topic.DANGER)).isEmpty();
-        assertThat(checks(signOff, Topic.SHORTFALLS)).contains("EXHAUST-CREST-HEIGHT-HEELED", "EXHAUST-BACK-PRESSURE-DRIFT");
+        assertThat(checks(signOff, Topic.SHORTFALLS)).contains("EXHAUST-SUBMERGED-OUTLET-CREST", "EXHAUST-BACK-PRESSURE-DRIFT");
         assertThat(signOff.at(Topic.TRIAL)).isEmpty();
         assertThat(checks(signOff, Topic.TO_KNOW)).contains("FUEL-SEPARATOR-CLEARANCE", "FUEL-VACUUM-CLEAN");
         assertThat(told(signOff, Topic.TO_KNOW)).contains("INSTRUMENT_NOT_CALIBRATED instruments[instrument-5].calibratedOn");

@@ -127,6 +127,19 @@ class UpkeepPlanTest {
     }
 
     @Test
+    void doesNotSayThatHoursAreNotPastWithoutTheHourMeter() {
+        UpkeepTask task = task("Oil");
+        task.setEveryHours(TimeSpan.valueOf("150 h"));
+        task.setLastDoneHours(TimeSpan.valueOf("20 h"));
+        open.edits().clear(Handed.field(open, "generatorSet.hourMeter"), "");
+        assertThat(due().state()).isEqualTo(State.NO_METER);
+        assertThat(due().atHours().orElseThrow().in("h")).isEqualTo(170);
+        task.setEveryMonths(6);
+        task.setLastDoneOn(TODAY);
+        assertThat(due().state()).isEqualTo(State.IN_ORDER);
+    }
+
+    @Test
     void listsTheMostPressingFirst() {
         // Due on 2026-11-09, 2026-11-15 and later, by the record.
         List<DueTask> due = UpkeepPlan.due(Handed.example("motor-cruiser").record(), TODAY);
