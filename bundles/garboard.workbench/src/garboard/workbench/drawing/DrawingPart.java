@@ -37,7 +37,6 @@ import garboard.workbench.text.Texts;
 /** The drawings of the installation below the particulars: what is entered, as it is entered. */
 public final class DrawingPart {
 
-    private static final String VIEWS = "views";
     private static final String FIELD = "field:";
 
     private final ViewMemory views = new ViewMemory();
@@ -63,7 +62,7 @@ public final class DrawingPart {
     void create(Composite parent) {
         texts = desk.texts(DrawingPart.class);
         words = Words.in(desk.texts().locale());
-        Optional.ofNullable(part.getPersistedState().get(VIEWS)).ifPresent(views::read);
+        views.read(desk.settings().views());
         area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().margins(6, 2).spacing(4, 3).applyTo(area);
         createHeader();
@@ -101,7 +100,7 @@ public final class DrawingPart {
             item.addListener(SWT.Selection, event -> {
                 if (item.getSelection()) {
                     state.ifPresent(shown -> shown.choose(view));
-                    part.getPersistedState().put(VIEWS, views.written());
+                    desk.settings().rememberViews(views.written());
                 }
             });
             switches.put(view, item);

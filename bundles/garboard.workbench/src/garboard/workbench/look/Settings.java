@@ -88,6 +88,16 @@ public final class Settings {
         store.putBoolean("open." + group, open);
     }
 
+    /** {@return which views of the drawings a person chose at which stop, as they were written; empty when none} */
+    public String views() {
+        return store.get("views", "");
+    }
+
+    /** Remembers the views of the drawings. It concerns nobody else, so nobody is told. */
+    public void rememberViews(String written) {
+        store.put("views", written);
+    }
+
     public Listeners.Subscription onChange(Consumer<? super Settings> listener) {
         return listeners.add(listener);
     }
