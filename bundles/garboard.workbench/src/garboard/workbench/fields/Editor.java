@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.eclipse.swt.widgets.Control;
 
 import garboard.session.Field;
+import garboard.workbench.look.Palette;
 
 /** What stands in a row to fill in a field, or the three figures of a place. */
 interface Editor {
@@ -28,6 +29,10 @@ interface Editor {
     /** {@return what is to be said of the entry as it stands} */
     default Optional<Message> message() {
         return Optional.empty();
+    }
+
+    /** Takes the colours of a palette for what it writes itself. */
+    default void colour(Palette palette) {
     }
 
     /** Gives the control of a field the focus. */

@@ -170,6 +170,7 @@ final class FieldRow implements Line {
     void colour() {
         Palette palette = context.desk().palette();
         name.setForeground(quiet ? palette.faint() : palette.ink());
+        editor.colour(palette);
         beside.ifPresent(label -> label.setForeground(palette.faint()));
         said.ifPresent(now -> message.ifPresent(label -> label.setForeground(messageColour(now))));
     }

@@ -14,12 +14,14 @@ import org.eclipse.swt.widgets.Layout;
 import org.eclipse.swt.widgets.Text;
 
 import garboard.session.Field;
+import garboard.workbench.look.Palette;
 
 /** The three figures of a place on the boat, side by side: forward, to starboard, up. */
 final class PlaceEditor implements Editor {
 
     private final Composite area;
     private final List<TextEntry> entries = new ArrayList<>();
+    private final List<Label> names = new ArrayList<>();
     private TextEntry current;
 
     PlaceEditor(Composite parent, List<Field> figures, FieldContext context, Runnable changed) {
@@ -28,7 +30,7 @@ final class PlaceEditor implements Editor {
         for (Field figure : figures) {
             var label = new Label(area, SWT.NONE);
             label.setText(context.texts().get("figure." + figure.attribute().getName()));
-            label.setForeground(context.desk().palette().faint());
+            names.add(label);
             var text = new Text(area, SWT.BORDER | SWT.SINGLE);
             text.addListener(SWT.Modify, event -> area.layout());
             var entry = new TextEntry(text, figure, context, changed);
@@ -66,6 +68,11 @@ final class PlaceEditor implements Editor {
     @Override
     public Optional<Message> message() {
         return current.message().or(() -> entries.stream().flatMap(entry -> entry.message().stream()).findFirst());
+    }
+
+    @Override
+    public void colour(Palette palette) {
+        names.forEach(name -> name.setForeground(palette.faint()));
     }
 
     @Override

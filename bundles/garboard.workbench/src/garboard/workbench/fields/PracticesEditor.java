@@ -18,6 +18,7 @@ import org.eclipse.swt.widgets.Label;
 import garboard.checks.Catalogue;
 import garboard.checks.Practice;
 import garboard.session.Field;
+import garboard.workbench.look.Palette;
 
 /** The practices that the record is held against, each with what it speaks to; none chosen stands for all. */
 final class PracticesEditor implements Editor {
@@ -28,6 +29,7 @@ final class PracticesEditor implements Editor {
     private final Field field;
     private final FieldContext context;
     private final Map<String, Button> boxes = new LinkedHashMap<>();
+    private final List<Label> explanations = new ArrayList<>();
     private final Runnable changed;
 
     PracticesEditor(Composite parent, Field field, FieldContext context, Runnable changed) {
@@ -56,7 +58,7 @@ final class PracticesEditor implements Editor {
         GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(box);
         var words = new Label(area, SWT.WRAP);
         words.setText(appliesTo);
-        words.setForeground(context.desk().palette().faint());
+        explanations.add(words);
         GridDataFactory.fillDefaults().indent(INDENT, 0).grab(true, false).hint(1, SWT.DEFAULT).applyTo(words);
     }
 
@@ -102,6 +104,11 @@ final class PracticesEditor implements Editor {
     @Override
     public Optional<Message> message() {
         return chosen().isEmpty() ? Optional.of(new Message(context.texts().get("practice.all"), false)) : Optional.empty();
+    }
+
+    @Override
+    public void colour(Palette palette) {
+        explanations.forEach(words -> words.setForeground(palette.faint()));
     }
 
     @Override

@@ -67,6 +67,8 @@ final class InspectionPage implements Page {
         var help = new FieldHelp(area, record, desk, sheet.content());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(help.control());
         edits = record.edits().onChange(this::follow);
+        Subscription palette = desk.onPalette(now -> empty.setForeground(now.faint()));
+        area.addListener(SWT.Dispose, event -> palette.close());
         show();
         return area;
     }

@@ -47,6 +47,7 @@ public final class PhotographsPage implements Page {
     private LargeView large;
     private Label complaint;
     private Label laidTo;
+    private Label hint;
     private Composite about;
     private Button remove;
     private Optional<FieldRows> rows = Optional.empty();
@@ -90,6 +91,7 @@ public final class PhotographsPage implements Page {
         Subscription palette = desk.onPalette(now -> {
             gallery.redraw();
             laidTo.setForeground(now.faint());
+            hint.setForeground(now.faint());
         });
         area.addListener(SWT.Dispose, event -> palette.close());
         follow();
@@ -102,7 +104,7 @@ public final class PhotographsPage implements Page {
         button(bar, "choose", () -> intake.choose());
         button(bar, "paste", () -> intake.paste());
         remove = button(bar, "remove", this::remove);
-        var hint = new Label(bar, SWT.WRAP);
+        hint = new Label(bar, SWT.WRAP);
         hint.setText(texts.get("page.hint"));
         hint.setForeground(desk.palette().faint());
         GridDataFactory.fillDefaults().align(SWT.FILL, SWT.CENTER).grab(true, false).hint(1, SWT.DEFAULT).applyTo(hint);
