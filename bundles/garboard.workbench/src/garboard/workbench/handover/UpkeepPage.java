@@ -21,6 +21,7 @@ import garboard.session.OpenRecord;
 import garboard.session.Stop;
 import garboard.session.handover.DueTask;
 import garboard.session.handover.UpkeepPlan;
+import garboard.session.handover.UsualWords;
 import garboard.workbench.Desk;
 import garboard.workbench.fields.FieldHelp;
 import garboard.workbench.fields.FieldRows;
@@ -41,6 +42,7 @@ public final class UpkeepPage implements Page {
     private final Desk desk;
     private final Texts.Of texts;
     private final DueWords words;
+    private final UsualWords usualWords;
     private Composite page;
     private Tint tint;
     private Composite content;
@@ -57,6 +59,7 @@ public final class UpkeepPage implements Page {
         this.desk = desk;
         this.texts = desk.texts(UpkeepPage.class);
         this.words = new DueWords(desk);
+        this.usualWords = UsualWords.in(desk.texts().locale());
     }
 
     @Override
@@ -107,17 +110,12 @@ public final class UpkeepPage implements Page {
         return UpkeepPlan.due(record.record(), today()).stream().filter(one -> one.task() == item).findFirst().map(words::due).orElse("");
     }
 
-    private String wording(UsualUpkeep.Task task) {
-        String key = "usual." + task.id();
-        return texts.has(key) ? texts.get(key) : task.words();
-    }
-
     private void takeUsual() {
-        List<UsualUpkeep.Task> lacking = UpkeepPlan.lacking(record.record(), this::wording);
-        var dialog = new UsualTasksDialog(page.getShell(), desk, lacking, this::wording);
+        List<UsualUpkeep.Task> lacking = UpkeepPlan.lacking(record.record(), usualWords::of);
+        var dialog = new UsualTasksDialog(page.getShell(), desk, lacking, usualWords::of);
         List<UsualUpkeep.Task> chosen = dialog.ask();
         if (!chosen.isEmpty()) {
-            UpkeepPlan.take(record, chosen, this::wording, texts.get("upkeep.usual.note"), texts.get("step.usual"));
+            UpkeepPlan.take(record, chosen, usualWords::of, texts.get("upkeep.usual.note"), texts.get("step.usual"));
         }
     }
 
@@ -136,7 +134,7 @@ public final class UpkeepPage implements Page {
     private void show() {
         List<DueTask> all = UpkeepPlan.due(record.record(), today());
         next.show(all);
-        usual.setEnabled(!UpkeepPlan.lacking(record.record(), this::wording).isEmpty());
+        usual.setEnabled(!UpkeepPlan.lacking(record.record(), usualWords::of).isEmpty());
     }
 
     @Override

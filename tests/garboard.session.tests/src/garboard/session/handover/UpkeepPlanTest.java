@@ -160,4 +160,13 @@ class UpkeepPlanTest {
         task("oil and OIL filter ");
         assertThat(UpkeepPlan.lacking(open.record(), UsualUpkeep.Task::words)).extracting(UsualUpkeep.Task::id).doesNotContain("oil").contains("impeller");
     }
+
+    @Test
+    void callsEveryUsualTaskInGermanByWordsOfItsOwn() {
+        UsualWords german = UsualWords.in(java.util.Locale.GERMAN);
+        assertThat(UsualUpkeep.tasks()).allSatisfy(task -> assertThat(german.of(task)).isNotBlank().isNotEqualTo(task.words()));
+        assertThat(UsualUpkeep.tasks()).extracting(german::of).doesNotHaveDuplicates();
+        UsualUpkeep.Task first = UsualUpkeep.tasks().getFirst();
+        assertThat(UsualWords.in(java.util.Locale.ENGLISH).of(first)).isEqualTo(first.words());
+    }
 }
