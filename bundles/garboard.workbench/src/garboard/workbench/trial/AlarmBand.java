@@ -66,11 +66,6 @@ final class AlarmBand extends Canvas {
         }
     }
 
-    /** {@return what it says, for tests} */
-    String said() {
-        return words;
-    }
-
     private int margin() {
         return large.getFontData()[0].getHeight() * 3 / 4;
     }

@@ -95,8 +95,10 @@ final class CrankingView implements View {
         CrankingWater water = CrankingWater.of(record.record(), running);
         gauge.show(water);
         bar.show(running, last());
-        alarm.show(tooLong(water, running).or(() -> Optional.of(texts.get("crank." + water.level().name(), whole(water.left())))).get(),
-            tooLong(water, running).isPresent() ? Tone.DANGER : tone(water.level()));
+        Optional<String> tooLong = tooLong(water, running);
+        boolean fired = last().filter(attempt -> attempt.getFired() == Answer.YES).isPresent() && water.level() == Level.CALM;
+        alarm.show(tooLong.orElseGet(() -> texts.get("crank." + (fired ? "fired.already" : water.level().name()), whole(water.left()))),
+            tooLong.isPresent() ? Tone.DANGER : tone(water.level()));
         after.say(after());
         limits.say(limits(water));
         missing.say(missing(water));

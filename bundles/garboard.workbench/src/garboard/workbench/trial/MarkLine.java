@@ -78,11 +78,6 @@ final class MarkLine extends Canvas {
         measured = true;
     }
 
-    /** {@return what it says, for tests} */
-    String said() {
-        return about + ": " + words;
-    }
-
     @Override
     public Point computeSize(int widthHint, int heightHint, boolean changed) {
         if (!measured) {

@@ -18,6 +18,7 @@ import garboard.physics.geometry.Attitude;
 import garboard.physics.geometry.HeeledHeight;
 import garboard.quantity.Angle;
 import garboard.quantity.Length;
+import garboard.quantity.UnitSystem;
 import garboard.report.Figures;
 import garboard.session.OpenRecord;
 import garboard.session.trial.SeaHeight;
@@ -28,7 +29,8 @@ import garboard.workbench.text.Texts;
 /** How high siphon break, crest and outlet stood above the water in the attitudes of the run, in words, and what the run says nothing about. */
 final class SeaHeightsView implements View {
 
-    private static final double MILLIMETRES = 1000;
+    private static final double MILLIMETRE = 0.001;
+    private static final double TENTH_OF_AN_INCH = 0.00254;
 
     private final OpenRecord record;
     private final Desk desk;
@@ -89,11 +91,11 @@ final class SeaHeightsView implements View {
         String lowest = height.lowest().map(low -> texts.get("sea.worst", level(low.height()), attitude(low.attitude()))).orElse("");
         Optional<Length> wanted = height.wanted(record.verdicts().evaluation()).filter(least -> least.si() > 0);
         boolean close = height.lowest().isPresent() && wanted.filter(height.lowest().get().height()::isLessThan).isPresent();
-        String words = !lowest.isEmpty() ? (close ? texts.get("sea.close", lowest, wanted.get()) : lowest) + "; " + rest
+        String words = !lowest.isEmpty() ? (close ? texts.get("sea.close", lowest, length(wanted.get())) : lowest) + "; " + rest
             : height.missing().isEmpty() ? rest + "; " + texts.get("sea.noAngle") : rest;
         lines.get(height.part()).show(texts.get("sea." + height.part().name()), standing(height, close), words);
-        missing.get(height.part()).say(height.missing().isEmpty() ? "" : texts.get("sea.missing",
-            String.join(", ", height.missing().stream().map(key -> Leading.to(key, Places.name(desk, key))).toList())));
+        missing.get(height.part()).say(height.missing().isEmpty() ? ""
+            : texts.get("sea.missing", Leading.to(height.missing().getFirst(), Places.name(desk, height.part().key()))));
     }
 
     /** What was seen is held against the water, and against what the check asks for at the attitude to design for. */
@@ -104,9 +106,13 @@ final class SeaHeightsView implements View {
     }
 
     private String level(Length height) {
-        // Nobody reads a height above moving water closer than this.
-        Length size = Length.of(Math.rint(Math.abs(height.si()) * MILLIMETRES) / MILLIMETRES);
-        return texts.get(height.si() < 0 ? "sea.under" : "sea.above", Figures.in(desk.settings().units()).text(size));
+        return texts.get(height.si() < 0 ? "sea.under" : "sea.above", length(height));
+    }
+
+    /** Nobody reads a height above moving water closer than a millimetre or a tenth of an inch. */
+    private String length(Length height) {
+        double step = desk.settings().units() == UnitSystem.SI ? MILLIMETRE : TENTH_OF_AN_INCH;
+        return Figures.in(desk.settings().units()).text(Length.of(Math.rint(Math.abs(height.si()) / step) * step));
     }
 
     private String attitude(Attitude attitude) {

@@ -10,7 +10,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 
 import garboard.model.GarboardPackage.Literals;
 import garboard.session.Listeners.Subscription;
@@ -84,11 +83,6 @@ final class Sections {
 
     Composite control() {
         return page;
-    }
-
-    /** {@return where something can be put between the sections} */
-    Composite content() {
-        return sheet.content();
     }
 
     /** Adds a section. @param keys the places that are in it */
@@ -173,11 +167,6 @@ final class Sections {
     /** Gives the focus to a section. */
     void focus(String key) {
         entries.stream().filter(entry -> entry.has(key)).findFirst().flatMap(entry -> entry.view).ifPresent(View::setFocus);
-    }
-
-    /** Brings a control into view. */
-    void bringUp(Control control) {
-        sheet.show(control);
     }
 
     void close() {

@@ -16,6 +16,7 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 import garboard.checks.Standing;
+import garboard.quantity.UnitSystem;
 import garboard.quantity.Volume;
 import garboard.report.Figures;
 import garboard.session.Listeners.Subscription;
@@ -34,6 +35,7 @@ final class WaterGauge extends Canvas {
     private final Desk desk;
     private final Texts.Of texts;
     private Optional<CrankingWater> water = Optional.empty();
+    private UnitSystem units;
 
     WaterGauge(Composite parent, Desk desk) {
         super(parent, SWT.NO_FOCUS | SWT.DOUBLE_BUFFERED);
@@ -63,8 +65,9 @@ final class WaterGauge extends Canvas {
     }
 
     void show(CrankingWater now) {
-        if (!water.equals(Optional.of(now))) {
+        if (!water.equals(Optional.of(now)) || units != desk.settings().units()) {
             water = Optional.of(now);
+            units = desk.settings().units();
             redraw();
         }
     }

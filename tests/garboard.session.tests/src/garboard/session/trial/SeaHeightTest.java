@@ -7,10 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 import garboard.model.CommissioningRecord;
+import garboard.model.HullKind;
 import garboard.model.Point;
 import garboard.model.SeaRun;
+import garboard.model.SiphonBreakKind;
 import garboard.quantity.Angle;
 import garboard.quantity.Length;
+import garboard.session.OpenRecord;
 import garboard.session.trial.SeaHeight.Part;
 
 /** Heights recomputed with a rotation matrix, h = x sin(trim) - y sin(heel) cos(trim) + z cos(heel) cos(trim) - sinkage. */
@@ -89,6 +92,21 @@ class SeaHeightTest {
 
         run.setHeelPort(Angle.valueOf("260 deg"));
         assertThat(of(Part.SIPHON_BREAK).lowest()).isEmpty();
+    }
+
+    @Test
+    void tellsWhatTheCheckAsksForAtTheAttitudeToDesignFor() {
+        record.getVessel().setHullKind(HullKind.SAILING_MONOHULL);
+        record.getVessel().setDesignHeel(Angle.valueOf("30 deg"));
+        record.getVessel().setDesignTrim(Angle.valueOf("2 deg"));
+        record.getRawWater().getSiphonBreak().setKind(SiphonBreakKind.VALVED_VENTED_LOOP);
+        record.getRawWater().getSiphonBreak().setVentSeat(point("0 m", "0.10 m", "0.45 m"));
+        record.getRawWater().setInjection(point("0 m", "0 m", "0 m"));
+        try (OpenRecord open = TrialRecords.of(record, HandClock.at("2026-05-01T10:00+02:00"))) {
+            // Gerr, Boat Mechanical Systems Handbook: 8 in above the heeled waterline, in round millimetres 200
+            assertThat(of(Part.SIPHON_BREAK).wanted(open.verdicts().evaluation()).orElseThrow().in("mm")).isCloseTo(200, within(0.5));
+            assertThat(of(Part.CREST).wanted(open.verdicts().evaluation())).isEmpty();
+        }
     }
 
     @Test
