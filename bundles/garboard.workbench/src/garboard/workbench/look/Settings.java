@@ -75,7 +75,7 @@ public final class Settings {
 
     /** Remembers who accepted a shortfall. It concerns nobody else, so nobody is told. */
     public void rememberAcceptor(String name) {
-        store.put("acceptor", name);
+        keep("acceptor", name);
     }
 
     /** {@return whether a person left a group of fields open or closed, where they ever did} */
@@ -85,7 +85,7 @@ public final class Settings {
 
     /** Remembers that a group of fields was opened or closed. It concerns nobody else, so nobody is told. */
     public void leaveOpen(String group, boolean open) {
-        store.putBoolean("open." + group, open);
+        keep("open." + group, String.valueOf(open));
     }
 
     /** {@return which views of the drawings a person chose at which stop, as they were written; empty when none} */
@@ -95,7 +95,7 @@ public final class Settings {
 
     /** Remembers the views of the drawings. It concerns nobody else, so nobody is told. */
     public void rememberViews(String written) {
-        store.put("views", written);
+        keep("views", written);
     }
 
     public Listeners.Subscription onChange(Consumer<? super Settings> listener) {
@@ -113,6 +113,12 @@ public final class Settings {
     }
 
     private void put(String key, String value) {
+        keep(key, value);
+        listeners.tell(this);
+    }
+
+    /** Writes it at once: nothing writes the store when the window closes. */
+    private void keep(String key, String value) {
         store.put(key, value);
         try {
             store.flush();
@@ -120,6 +126,5 @@ public final class Settings {
             // It holds for this run; the next start has the old setting, which does no harm.
             System.getLogger(Settings.class.getName()).log(System.Logger.Level.WARNING, "Setting not kept: " + key, cannot);
         }
-        listeners.tell(this);
     }
 }
