@@ -3,7 +3,9 @@ package garboard.session.calculators;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 import garboard.physics.calculation.Parameter;
 import garboard.quantity.Kind;
@@ -34,7 +36,7 @@ public final class CalculatorInput {
     /** {@return the name as words} */
     public String title() {
         String words = parameter.name().replace('-', ' ');
-        return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** {@return what it means, in English} */
@@ -63,7 +65,7 @@ public final class CalculatorInput {
 
     /** {@return the words to choose from; none where it takes a number} */
     public List<String> choices() {
-        return kind.isPresent() || isCount() ? List.of() : Arrays.asList(parameter.accepts().split(java.util.regex.Pattern.quote(OR)));
+        return kind.isPresent() || isCount() ? List.of() : Arrays.asList(parameter.accepts().split(Pattern.quote(OR)));
     }
 
     /** {@return the unit that a bare number is taken in: that of what is taken when it is left out, else the customary one} */

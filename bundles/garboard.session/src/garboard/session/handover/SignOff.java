@@ -2,7 +2,9 @@
 package garboard.session.handover;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -25,12 +27,12 @@ public record SignOff(List<OpenPoint> points) {
     public static SignOff of(OpenRecord open, Clock clock) {
         var points = new ArrayList<OpenPoint>();
         points.addAll(JudgedPoints.of(open.verdicts().evaluation()));
-        points.addAll(WarrantyPoints.of(open.record(), java.time.LocalDate.now(clock)));
+        points.addAll(WarrantyPoints.of(open.record(), LocalDate.now(clock)));
         points.addAll(TrialPoints.of(open, clock));
         points.addAll(InspectionPoints.of(open.record()));
         points.addAll(KnownPoints.of(open.record()));
         // A list sorted by topic keeps the order within each.
-        points.sort(java.util.Comparator.comparing(OpenPoint::topic));
+        points.sort(Comparator.comparing(OpenPoint::topic));
         return new SignOff(points);
     }
 

@@ -79,7 +79,8 @@ final class InputRow {
         new Label(parent, SWT.NONE).setLayoutData(GridDataFactory.swtDefaults().exclude(true).create());
         fault = new Label(parent, SWT.WRAP);
         fault.setData("garboard.id", "calculator.fault:" + input.name());
-        GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(Lettering.width(name, NAME_LETTERS + 1), 0).grab(true, false).hint(1, SWT.DEFAULT).exclude(true).applyTo(fault);
+        GridDataFactory.fillDefaults().span(COLUMNS, 1).indent(Lettering.width(name, NAME_LETTERS + 1), 0).grab(true, false)
+            .hint(1, SWT.DEFAULT).exclude(true).applyTo(fault);
         fault.setVisible(false);
         Subscription palette = desk.onPalette(now -> colour());
         name.addDisposeListener(event -> palette.close());

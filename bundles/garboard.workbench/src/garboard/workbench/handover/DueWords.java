@@ -36,7 +36,8 @@ final class DueWords {
             ? texts.get("due.sentence.either", due.onDay().get().toString(), due.atHours().get().toString())
             : due.onDay().map(day -> texts.get("due.sentence.day", day.toString()))
                 .or(() -> due.atHours().map(hours -> texts.get("due.sentence.hours", hours.toString()))).orElse("");
-        String expected = due.expected().filter(day -> due.state() != DueTask.State.OVERDUE).map(day -> " " + texts.get("due.sentence.expected", day.toString())).orElse("");
+        String expected = due.expected().filter(day -> due.state() != DueTask.State.OVERDUE)
+            .map(day -> " " + texts.get("due.sentence.expected", day.toString())).orElse("");
         String first = due.firstTime() ? " " + texts.get("due.sentence.first") : "";
         String key = "due.state." + due.state().name();
         return texts.get(key, name, when) + expected + first;

@@ -41,7 +41,8 @@ final class OpenPointWords {
             case VERDICT -> verdict(point.topic(), point.verdict().orElseThrow());
             case UNTOLD -> texts.get(point.topic() == Topic.DANGER ? "point.untold.danger" : "point.untold",
                 StopWords.of(desk, Stop.valueOf(point.facts().getFirst())), Integer.valueOf(point.facts().get(1)));
-            case LOAD_WITHOUT_READINGS -> point.facts().getFirst().isEmpty() ? texts.get("point.loadWithoutReadings") : texts.get("point.loadWithoutReadings.of", facts);
+            case LOAD_WITHOUT_READINGS -> point.facts().getFirst().isEmpty() ? texts.get("point.loadWithoutReadings")
+                : texts.get("point.loadWithoutReadings.of", facts);
             case SHUTDOWN_NOT_PASSED -> shutdown(point.facts().getFirst(), TestResult.valueOf(point.facts().getLast()));
             case DAYS_CROSSED -> texts.get("point.DAYS_CROSSED", point.facts().get(0), place(point.facts().get(2)), point.facts().get(1));
             case QUESTION_OPEN, FINDING_WITHOUT_PICTURE -> {
@@ -94,8 +95,10 @@ final class OpenPointWords {
     /** {@return the standing whose mark stands before it; none for what is only to be known} */
     Optional<Standing> mark(OpenPoint point) {
         return point.verdict().map(Verdict::standing).or(() -> switch (point.matter()) {
-            case UNREAD, DAYS_CROSSED, FUTURE_DAY, LEAKS, SEA_RUN_WATER_CAME_IN, SEA_RUN_WATER_STOPPED, IMPELLER_PIECES -> Optional.of(Standing.FALLS_SHORT);
-            case SHUTDOWN_NOT_PASSED -> Optional.of(point.facts().getLast().equals(TestResult.FAILED.name()) ? Standing.FALLS_SHORT : Standing.CANNOT_TELL);
+            case UNREAD, DAYS_CROSSED, FUTURE_DAY, LEAKS, SEA_RUN_WATER_CAME_IN, SEA_RUN_WATER_STOPPED, IMPELLER_PIECES ->
+                Optional.of(Standing.FALLS_SHORT);
+            case SHUTDOWN_NOT_PASSED ->
+                Optional.of(point.facts().getLast().equals(TestResult.FAILED.name()) ? Standing.FALLS_SHORT : Standing.CANNOT_TELL);
             default -> point.topic().hinders() || point.matter() == OpenPoint.Matter.UNTOLD ? Optional.of(Standing.CANNOT_TELL) : Optional.empty();
         });
     }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
@@ -92,7 +93,7 @@ final class OpenPointsView {
         Label heading = Sheet.words(group, words.heading(topic, count));
         Lettering.heading(heading, HEADING);
         tint.with(heading, palette -> topic == Topic.DANGER || topic == Topic.PROGRAM ? palette.of(Standing.FALLS_SHORT) : palette.ink());
-        GridDataFactory.createFrom((org.eclipse.swt.layout.GridData) heading.getLayoutData()).indent(0, Lettering.height(group, 0.5)).applyTo(heading);
+        GridDataFactory.createFrom((GridData) heading.getLayoutData()).indent(0, Lettering.height(group, 0.5)).applyTo(heading);
         tint.faint(Sheet.words(group, words.about(topic)));
         int limit = whole.contains(topic) || points.size() <= FIRST + 1 ? points.size() : FIRST;
         points.subList(0, limit).forEach(point -> row(group, point));
@@ -100,7 +101,7 @@ final class OpenPointsView {
             Link more = Sheet.link(group, "", desk.texts(OpenPointsView.class).get("points.all", points.size()), () -> showAll(topic, count));
             more.setData("garboard.id", "signoff.all." + topic.name());
             tint.ink(more);
-            GridDataFactory.createFrom((org.eclipse.swt.layout.GridData) more.getLayoutData()).indent(markWidth(group), 0).applyTo(more);
+            GridDataFactory.createFrom((GridData) more.getLayoutData()).indent(markWidth(group), 0).applyTo(more);
         }
     }
 

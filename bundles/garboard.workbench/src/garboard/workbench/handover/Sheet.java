@@ -4,6 +4,8 @@ package garboard.workbench.handover;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.GridLayout;
+import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -21,7 +23,7 @@ final class Sheet {
     static Composite area(Composite parent, int columns) {
         var area = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(columns).spacing(Lettering.width(parent, 1), Lettering.height(parent, 0.3)).applyTo(area);
-        if (parent.getLayout() instanceof org.eclipse.swt.layout.GridLayout) {
+        if (parent.getLayout() instanceof GridLayout) {
             GridDataFactory.fillDefaults().grab(true, false).applyTo(area);
         }
         return area;
@@ -60,7 +62,7 @@ final class Sheet {
     /** {@return buttons side by side, in as many lines as they need} */
     static Composite row(Composite parent) {
         var row = new Composite(parent, SWT.NONE);
-        var layout = new org.eclipse.swt.layout.RowLayout(SWT.HORIZONTAL);
+        var layout = new RowLayout(SWT.HORIZONTAL);
         layout.marginLeft = 0;
         layout.marginRight = 0;
         layout.marginTop = 0;
@@ -68,7 +70,7 @@ final class Sheet {
         layout.center = true;
         layout.spacing = Lettering.width(parent, 1);
         row.setLayout(layout);
-        if (parent.getLayout() instanceof org.eclipse.swt.layout.GridLayout) {
+        if (parent.getLayout() instanceof GridLayout) {
             GridDataFactory.fillDefaults().grab(true, false).hint(1, SWT.DEFAULT).applyTo(row);
         }
         return row;

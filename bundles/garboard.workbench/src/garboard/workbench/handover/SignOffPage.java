@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 
 import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.swt.SWT;
 import org.eclipse.swt.program.Program;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -145,7 +144,8 @@ public final class SignOffPage implements Page {
     }
 
     private String lead(SignOff now) {
-        String standing = now.isBarred() ? texts.get("lead.barred") : now.isClear() ? texts.get("lead.clear") : texts.get("lead.open", points.words().counts(now));
+        String standing = now.isBarred() ? texts.get("lead.barred") : now.isClear() ? texts.get("lead.clear")
+            : texts.get("lead.open", points.words().counts(now));
         return signatures.changedSince() ? standing + " " + texts.get("lead.changed", signatures.changedSinceWhose()) : standing;
     }
 

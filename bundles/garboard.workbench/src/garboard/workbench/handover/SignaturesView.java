@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -70,7 +71,7 @@ final class SignaturesView {
 
     void show() {
         List<Shown> now = record.record().getSignatures().stream()
-            .map(signature -> new Shown(signature, List.of(head(signature), text(signature.getStatement())), SinceSignature.of(record, signature))).toList();
+            .map(one -> new Shown(one, List.of(head(one), text(one.getStatement())), SinceSignature.of(record, one))).toList();
         if (!now.equals(shown) || area.getChildren().length == 0) {
             shown = now;
             fill();
@@ -100,7 +101,8 @@ final class SignaturesView {
             tint.faint(Sheet.words(block, texts.get("signatures.waits")));
             Composite row = Sheet.row(block);
             Sheet.button(row, "signature.sign:" + one.signature.getId(), texts.get("signatures.sign"), () -> begin.accept(one.signature));
-            Sheet.button(row, "signature.takeOut:" + one.signature.getId(), texts.get("signatures.takeOut"), () -> takeBack(one.signature, "signatures.takenOut"));
+            Sheet.button(row, "signature.takeOut:" + one.signature.getId(), texts.get("signatures.takeOut"),
+                () -> takeBack(one.signature, "signatures.takenOut"));
             return;
         }
         if (!one.words.getLast().isEmpty()) {
@@ -111,7 +113,8 @@ final class SignaturesView {
         if (!one.since.changes().isEmpty()) {
             Sheet.button(row, "signature.revision:" + one.signature.getId(), texts.get("signatures.revision"), () -> beginRevision(block, one));
         }
-        Sheet.button(row, "signature.takeBack:" + one.signature.getId(), texts.get("signatures.takeBack"), () -> takeBack(one.signature, "signatures.takenBack"));
+        Sheet.button(row, "signature.takeBack:" + one.signature.getId(), texts.get("signatures.takeBack"),
+            () -> takeBack(one.signature, "signatures.takenBack"));
     }
 
     private void since(Composite block, Shown one) {
@@ -125,7 +128,8 @@ final class SignaturesView {
             tint.with(Sheet.words(block, texts.get("since.same")), palette -> palette.of(Standing.MEETS));
         }
         if (!changes.isEmpty()) {
-            Label changed = tint.with(Sheet.words(block, texts.get("since.changed", name(one.signature), changes.size())), palette -> palette.of(Standing.FALLS_SHORT));
+            Label changed = tint.with(Sheet.words(block, texts.get("since.changed", name(one.signature), changes.size())),
+                palette -> palette.of(Standing.FALLS_SHORT));
             Lettering.bold(changed);
             String id = one.signature.getId();
             int limit = whole.contains(id) || changes.size() <= FIRST + 1 ? changes.size() : FIRST;
@@ -149,7 +153,7 @@ final class SignaturesView {
             .map(key -> " (" + key.words(desk.labels()) + ")").orElse("") : "";
         Link link = Sheet.link(block, texts.get("since.line", title + where, words(change)), texts.get("since.show"), () -> desk.lookAt(change.key()));
         tint.ink(link);
-        GridDataFactory.createFrom((org.eclipse.swt.layout.GridData) link.getLayoutData()).indent(Lettering.width(block, 2), 0).applyTo(link);
+        GridDataFactory.createFrom((GridData) link.getLayoutData()).indent(Lettering.width(block, 2), 0).applyTo(link);
     }
 
     private String words(Difference change) {
@@ -165,7 +169,8 @@ final class SignaturesView {
 
     /** Stored verdicts have the English word of the standing. */
     private String standing(String label) {
-        return Stream.of(Standing.values()).filter(one -> one.label().equals(label)).findFirst().map(one -> texts.get("standing." + one.name())).orElse(text(label));
+        return Stream.of(Standing.values()).filter(one -> one.label().equals(label)).findFirst()
+            .map(one -> texts.get("standing." + one.name())).orElse(text(label));
     }
 
     private void takeBack(Signature signature, String key) {
@@ -181,7 +186,8 @@ final class SignaturesView {
 
     private void beginRevision(Composite block, Shown one) {
         if (revision.isEmpty()) {
-            String changes = one.since.changes().stream().map(change -> change.key().check() + ": " + words(change)).limit(FIRST * 3L).collect(Collectors.joining("; "));
+            String changes = one.since.changes().stream().map(change -> change.key().check() + ": " + words(change)).limit(FIRST * 3L)
+                .collect(Collectors.joining("; "));
             String proposed = texts.get("revision.proposed", name(one.signature), String.valueOf(one.signature.getSignedOn()), changes);
             revision = Optional.of(new RevisionView(block, record, desk, tint, proposed, this::fill));
             area.requestLayout();
@@ -191,9 +197,11 @@ final class SignaturesView {
 
     private String head(Signature signature) {
         var parts = new ArrayList<String>();
-        Stream.of(signature.getName(), signature.getLicence(), signature.getPlace(), signature.getSignedOn() == null ? "" : signature.getSignedOn().toString())
+        Stream.of(signature.getName(), signature.getLicence(), signature.getPlace(),
+            signature.getSignedOn() == null ? "" : signature.getSignedOn().toString())
             .map(SignaturesView::text).filter(part -> !part.isEmpty()).forEach(parts::add);
-        return texts.get("signatures.head", desk.labels().label(signature.getRole()), parts.isEmpty() ? texts.get("signatures.nobody") : String.join(", ", parts));
+        return texts.get("signatures.head", desk.labels().label(signature.getRole()),
+            parts.isEmpty() ? texts.get("signatures.nobody") : String.join(", ", parts));
     }
 
     private String name(Signature signature) {

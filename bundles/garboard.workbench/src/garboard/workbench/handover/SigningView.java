@@ -12,6 +12,7 @@ import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 
@@ -76,7 +77,7 @@ final class SigningView {
         own = new Text(area, SWT.BORDER | SWT.MULTI | SWT.WRAP | SWT.V_SCROLL);
         introduce(own, "own");
         GridDataFactory.fillDefaults().grab(true, false).hint(1, Lettering.height(own, WORD_LINES + 0.5)).applyTo(own);
-        own.addListener(SWT.Traverse, event -> event.doit = event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS || event.doit);
+        own.addListener(SWT.Traverse, event -> event.doit |= event.detail == SWT.TRAVERSE_TAB_NEXT || event.detail == SWT.TRAVERSE_TAB_PREVIOUS);
         label("none").setText("");
         hint = tint.faint(Sheet.words(area, texts.get("signing.own.hint")));
         tint.ink(label("statement"));
@@ -106,15 +107,17 @@ final class SigningView {
         return label;
     }
 
-    private <C extends org.eclipse.swt.widgets.Control> C field(String key, C control) {
+    private <C extends Control> C field(String key, C control) {
         Label label = tint.ink(label(key));
         label.moveAbove(control);
         introduce(control, key);
-        GridDataFactory.fillDefaults().align(control instanceof Combo ? SWT.BEGINNING : SWT.FILL, SWT.CENTER).grab(true, false).hint(control instanceof Combo ? SWT.DEFAULT : 1, SWT.DEFAULT).applyTo(control);
+        boolean choice = control instanceof Combo;
+        GridDataFactory.fillDefaults().align(choice ? SWT.BEGINNING : SWT.FILL, SWT.CENTER).grab(true, false).hint(choice ? SWT.DEFAULT : 1, SWT.DEFAULT)
+            .applyTo(control);
         return control;
     }
 
-    private void introduce(org.eclipse.swt.widgets.Control control, String key) {
+    private void introduce(Control control, String key) {
         control.setData("garboard.id", "signoff." + (key.equals("own") ? "words" : key));
         String word = "signing." + key;
         Spoken.name(control, texts.get(word).replace("&", ""));

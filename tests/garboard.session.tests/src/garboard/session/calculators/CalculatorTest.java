@@ -10,6 +10,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 import garboard.model.Labels;
+import garboard.physics.calculation.Calculation;
 import garboard.physics.calculation.Calculations;
 import garboard.quantity.UnitSystem;
 import garboard.session.entry.EntryReader;
@@ -135,7 +136,7 @@ class CalculatorTest {
     @Test
     void listsEveryCalculationOnceUnderASubject() {
         assertThat(calculators.list().entries()).extracting(entry -> entry.calculation().name())
-            .containsExactlyElementsOf(Calculations.all().stream().map(garboard.physics.calculation.Calculation::name).toList());
+            .containsExactlyElementsOf(Calculations.all().stream().map(Calculation::name).toList());
     }
 
     @Test

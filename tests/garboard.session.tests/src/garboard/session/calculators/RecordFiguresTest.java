@@ -17,10 +17,12 @@ import garboard.examples.Examples;
 import garboard.model.Labels;
 import garboard.model.io.RecordFile;
 import garboard.model.io.RecordReadException;
+import garboard.quantity.Angle;
 import garboard.quantity.Length;
 import garboard.quantity.UnitSystem;
 import garboard.session.OpenRecord;
 import garboard.session.entry.EntryReader;
+import garboard.session.entry.Reading;
 
 class RecordFiguresTest {
 
@@ -63,8 +65,8 @@ class RecordFiguresTest {
         Calculator calculator = calculator("lowest-height");
         assertThat(figures.toTake(calculator, input(calculator, "heel"))).isNotEmpty().allSatisfy(figure -> {
             assertThat(figure.field().value()).isPresent();
-            assertThat(figure.field().attribute().getEAttributeType().getInstanceClass()).isEqualTo(garboard.quantity.Angle.class);
-            assertThat(READER.read(figure.field().attribute(), figure.text())).isInstanceOf(garboard.session.entry.Reading.Entered.class);
+            assertThat(figure.field().attribute().getEAttributeType().getInstanceClass()).isEqualTo(Angle.class);
+            assertThat(READER.read(figure.field().attribute(), figure.text())).isInstanceOf(Reading.Entered.class);
         });
     }
 

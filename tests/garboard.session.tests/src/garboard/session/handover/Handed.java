@@ -16,6 +16,7 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.checks.Practice;
 import garboard.examples.Examples;
+import garboard.model.GarboardFactory;
 import garboard.model.GarboardPackage.Literals;
 import garboard.model.GeneratorSet;
 import garboard.model.io.RecordFile;
@@ -63,7 +64,7 @@ final class Handed {
     /** A record held against one check that throws. */
     static OpenRecord withBrokenCheck() {
         RecordFile file = RecordFile.create();
-        file.record().setGeneratorSet(garboard.model.GarboardFactory.eINSTANCE.createGeneratorSet());
+        file.record().setGeneratorSet(GarboardFactory.eINSTANCE.createGeneratorSet());
         file.record().getGeneratorSet().setMaker("Made-up Works");
         return OpenRecord.of(file, Optional.empty(), Catalogue.of(new Broken()), CLOCK);
     }

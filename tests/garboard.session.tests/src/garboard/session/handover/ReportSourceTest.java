@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,7 +37,7 @@ class ReportSourceTest {
     }
 
     private static List<Object> content(Sheet sheet) {
-        return java.util.stream.Stream.concat(java.util.stream.Stream.of(sheet.name(), sheet.heading(), sheet.orientation()),
+        return Stream.concat(Stream.of(sheet.name(), sheet.heading(), sheet.orientation()),
             sheet.blocks().stream().map(ReportSourceTest::content)).toList();
     }
 

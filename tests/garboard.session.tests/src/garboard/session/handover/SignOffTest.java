@@ -4,13 +4,16 @@ package garboard.session.handover;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import garboard.checks.Gravity;
 import garboard.checks.Standing;
 import garboard.model.Answer;
 import garboard.model.Cooling;
+import garboard.quantity.ApparentPower;
 import garboard.session.OpenRecord;
 import garboard.session.handover.OpenPoint.Matter;
 import garboard.session.handover.OpenPoint.Topic;
@@ -94,7 +97,7 @@ class SignOffTest {
     void countsChecksThatAreToldTogetherOneByOne() {
         OpenRecord open = Handed.empty();
         long untold = open.verdicts().evaluation().with(Standing.CANNOT_TELL).stream()
-            .filter(verdict -> verdict.check().gravity() == garboard.checks.Gravity.DANGER_TO_PEOPLE).count();
+            .filter(verdict -> verdict.check().gravity() == Gravity.DANGER_TO_PEOPLE).count();
         assertThat(signOff(open).count(Topic.DANGER)).isEqualTo((int) untold);
     }
 
@@ -115,7 +118,7 @@ class SignOffTest {
     @Test
     void asksForThePowerInKilowattOrInKilovoltampere() {
         OpenRecord open = Handed.empty();
-        open.edits().set(Handed.field(open, "generatorSet.ratedApparentPower"), garboard.quantity.ApparentPower.valueOf("10 kVA"), "");
+        open.edits().set(Handed.field(open, "generatorSet.ratedApparentPower"), ApparentPower.valueOf("10 kVA"), "");
         assertThat(told(signOff(open), Topic.REGISTRATION)).doesNotContain("NOT_ENTERED generatorSet.ratedPower");
     }
 
@@ -205,7 +208,7 @@ class SignOffTest {
     @Test
     void tellsAPracticeThatIsNotAtHandWithoutBarringTheSignature() {
         OpenRecord open = Handed.example("sailing-yacht");
-        var practices = new java.util.ArrayList<>(open.record().getPractices());
+        var practices = new ArrayList<>(open.record().getPractices());
         practices.add("harbour-of-nowhere");
         open.edits().set(Handed.field(open, "practices"), practices, "");
         SignOff signOff = signOff(open);

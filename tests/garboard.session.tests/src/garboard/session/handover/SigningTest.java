@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -98,7 +100,7 @@ class SigningTest {
 
     /** Ids are never given twice, also not after an undo: the file remembers the highest that were given. */
     private static String withoutLedger(byte[] file) {
-        return new String(file, java.nio.charset.StandardCharsets.UTF_8).replaceAll(" ids:last=\"[^\"]*\"", "").replaceAll(" xmlns:ids=\"[^\"]*\"", "");
+        return new String(file, StandardCharsets.UTF_8).replaceAll(" ids:last=\"[^\"]*\"", "").replaceAll(" xmlns:ids=\"[^\"]*\"", "");
     }
 
     @Test
@@ -134,7 +136,7 @@ class SigningTest {
         assertThat(signatory(SignatureRole.OWNER, "Wilma Sample", "").obstacles(signOff)).containsExactly(Obstacle.NOT_CONFIRMED);
         assertThat(signatory(SignatureRole.OWNER, "Wilma Sample", "1234567890123 - ok").obstacles(signOff)).containsExactly(Obstacle.NOT_CONFIRMED);
         assertThat(signatory(SignatureRole.OWNER, "Wilma Sample", "Das bleibt so stehen.").obstacles(signOff)).isEmpty();
-        assertThat(signatory(SignatureRole.OWNER, "Wilma Sample", "").obstacles(new SignOff(java.util.List.of()))).isEmpty();
+        assertThat(signatory(SignatureRole.OWNER, "Wilma Sample", "").obstacles(new SignOff(List.of()))).isEmpty();
     }
 
     @Test

@@ -6,12 +6,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 import garboard.checks.Standing;
+import garboard.model.GarboardFactory;
+import garboard.model.GarboardPackage;
 import garboard.model.Signature;
 import garboard.model.SignatureRole;
 import garboard.quantity.Length;
@@ -48,7 +51,7 @@ class SinceSignatureTest {
             assertThat(difference.then()).hasValueSatisfying(then -> assertThat(then.getStanding()).isEqualTo("meets"));
             assertThat(difference.standing()).isEqualTo(Standing.FALLS_SHORT);
         });
-        assertThat(since().changes()).isSortedAccordingTo(java.util.Comparator.comparing(SinceSignature.Difference::standing));
+        assertThat(since().changes()).isSortedAccordingTo(Comparator.comparing(SinceSignature.Difference::standing));
         open.edits().undo();
         assertThat(since().differences()).isEmpty();
     }
@@ -71,8 +74,8 @@ class SinceSignatureTest {
             assertThat(difference.what()).isEqualTo(What.WENT);
         });
         open.edits().undo();
-        open.edits().add(open.record(), List.of(garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__RAW_WATER,
-            garboard.model.GarboardPackage.Literals.RAW_WATER_CIRCUIT__HOSES), garboard.model.GarboardFactory.eINSTANCE.createWaterHoseRun(), "");
+        open.edits().add(open.record(), List.of(GarboardPackage.Literals.COMMISSIONING_RECORD__RAW_WATER,
+            GarboardPackage.Literals.RAW_WATER_CIRCUIT__HOSES), GarboardFactory.eINSTANCE.createWaterHoseRun(), "");
         assertThat(since().changes()).anySatisfy(difference -> assertThat(difference.what()).isEqualTo(What.CAME));
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -163,10 +164,10 @@ class UpkeepPlanTest {
 
     @Test
     void callsEveryUsualTaskInGermanByWordsOfItsOwn() {
-        UsualWords german = UsualWords.in(java.util.Locale.GERMAN);
+        UsualWords german = UsualWords.in(Locale.GERMAN);
         assertThat(UsualUpkeep.tasks()).allSatisfy(task -> assertThat(german.of(task)).isNotBlank().isNotEqualTo(task.words()));
         assertThat(UsualUpkeep.tasks()).extracting(german::of).doesNotHaveDuplicates();
         UsualUpkeep.Task first = UsualUpkeep.tasks().getFirst();
-        assertThat(UsualWords.in(java.util.Locale.ENGLISH).of(first)).isEqualTo(first.words());
+        assertThat(UsualWords.in(Locale.ENGLISH).of(first)).isEqualTo(first.words());
     }
 }
