@@ -38,6 +38,7 @@ final class ItemTable {
     private final FieldContext context;
     private final List<Column> columns;
     private List<EObject> items = List.of();
+    private List<Optional<Standing>> marks = List.of();
     private int[] natural = {};
     private int fittedWidth;
 
@@ -125,8 +126,12 @@ final class ItemTable {
 
     /** Shows the marks anew. */
     void judge() {
-        if (!items.isEmpty()) {
-            table.redraw();
+        if (!items.isEmpty() && table.isVisible()) {
+            List<Optional<Standing>> now = items.stream().map(context.record().verdicts().byField()::worstOf).toList();
+            if (!now.equals(marks)) {
+                marks = now;
+                table.redraw(0, 0, table.getColumn(0).getWidth(), table.getClientArea().height, false);
+            }
         }
     }
 

@@ -57,7 +57,7 @@ public final class Section {
 
     /** What is said beside the heading may have changed. */
     public void noteAgain() {
-        head.control().redraw();
+        head.noteAgain();
     }
 
     public void setOpen(boolean now) {

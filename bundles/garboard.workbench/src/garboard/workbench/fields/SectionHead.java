@@ -34,6 +34,7 @@ final class SectionHead {
     private final Canvas canvas;
     private final Font font;
     private Supplier<String> note = () -> "";
+    private String painted = "";
     private boolean open;
 
     SectionHead(Composite parent, Desk desk, String heading, Runnable pressed) {
@@ -116,6 +117,13 @@ final class SectionHead {
         }
     }
 
+    /** What is said beside the heading may have changed; only then it is painted anew. */
+    void noteAgain() {
+        if (canvas.isVisible() && !note.get().equals(painted)) {
+            canvas.redraw();
+        }
+    }
+
     void setOpen(boolean now) {
         open = now;
         canvas.redraw();
@@ -148,6 +156,7 @@ final class SectionHead {
         gc.setFont(canvas.getFont());
         gc.setForeground(palette.faint());
         String beside = note.get();
+        painted = beside;
         Point quiet = gc.textExtent(beside);
         if (words.y * 2 + words.x + quiet.x < area.width) {
             gc.drawText(beside, area.width - quiet.x - words.y / 2, middle - quiet.y / 2, true);

@@ -34,8 +34,7 @@ final class GroupSection {
         this.group = group;
         String id = stop.name() + "." + group.id();
         section = new Section(parent, desk, id, heading(id), this::fill);
-        GroupState state = state();
-        if (desk.settings().leftOpen(id).orElse(!state.shut())) {
+        if (desk.settings().leftOpen(id).orElse(!GroupState.isBetterShut(group, record))) {
             section.openLater();
         }
         section.note(this::note);
@@ -47,12 +46,8 @@ final class GroupSection {
             .get(group.id().equals(FormGroup.OTHERS) ? "group.others" : "group." + id));
     }
 
-    private GroupState state() {
-        return GroupState.of(group, record);
-    }
-
     private String note() {
-        GroupState state = state();
+        GroupState state = GroupState.of(group, record);
         return state.fields() < WORTH_COUNTING ? "" : desk.texts(GroupSection.class).get("group.entered", state.entered(), state.fields());
     }
 

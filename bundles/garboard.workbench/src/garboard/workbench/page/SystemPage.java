@@ -11,8 +11,6 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
-import org.eclipse.swt.widgets.Event;
-import org.eclipse.swt.widgets.Listener;
 
 import garboard.session.OpenRecord;
 import garboard.session.Stop;
@@ -25,13 +23,14 @@ import garboard.workbench.fields.SheetScroll;
 final class SystemPage implements Page {
 
     private static final int FIRST_LINES = 10;
-    private static final int PAUSE = 40;
+    private static final int PAUSE = 10;
 
     private final Stop stop;
     private final OpenRecord record;
     private final Desk desk;
     private final List<GroupSection> groups = new ArrayList<>();
     private Display display;
+    private boolean making;
     private boolean closed;
 
     SystemPage(Stop stop, OpenRecord record, Desk desk) {
@@ -55,15 +54,13 @@ final class SystemPage implements Page {
         var help = new FieldHelp(area, record, desk, sheet.content());
         GridDataFactory.fillDefaults().grab(true, false).applyTo(help.control());
         display = area.getDisplay();
-        // Not before the page is seen: a timer would go before the painting.
-        Listener seen = new Listener() {
-            @Override
-            public void handleEvent(Event event) {
-                area.removeListener(SWT.Paint, this);
-                display.timerExec(PAUSE, SystemPage.this::makeNext);
+        // Each group after the page was painted with those before: a timer alone would go before the painting.
+        area.addListener(SWT.Paint, event -> {
+            if (!making && groups.stream().anyMatch(GroupSection::isToBeMade)) {
+                making = true;
+                display.timerExec(PAUSE, () -> makeNext(area));
             }
-        };
-        area.addListener(SWT.Paint, seen);
+        });
         return area;
     }
 
@@ -82,12 +79,11 @@ final class SystemPage implements Page {
     }
 
     /** One group after the other, so that the page can be used while the rest of it is made. */
-    private void makeNext() {
+    private void makeNext(Control area) {
+        making = false;
         if (!closed) {
-            groups.stream().filter(GroupSection::isToBeMade).findFirst().ifPresent(group -> {
-                group.make();
-                display.timerExec(PAUSE, this::makeNext);
-            });
+            groups.stream().filter(GroupSection::isToBeMade).findFirst().ifPresent(GroupSection::make);
+            area.redraw();
         }
     }
 

@@ -115,6 +115,7 @@ final class Gallery extends Canvas {
     /** Shows some photographs. What was chosen stays chosen while it is among them. */
     void show(List<Photograph> now) {
         Optional<Photograph> before = selected();
+        boolean others = photographs.size() != now.size();
         photographs = List.copyOf(now);
         int stays = before.map(photographs::indexOf).orElse(-1);
         int next = stays >= 0 ? stays : Math.min(Math.max(current, photographs.isEmpty() ? -1 : 0), photographs.size() - 1);
@@ -123,7 +124,9 @@ final class Gallery extends Canvas {
             chosen.tell(selected());
         }
         redraw();
-        requestLayout();
+        if (others) {
+            requestLayout();
+        }
     }
 
     Optional<Photograph> selected() {

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.photo;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
+import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -36,6 +39,9 @@ import garboard.workbench.text.Texts;
 /** The photographs of the record: taken in by drag, paste and choice; each with caption and date, and large. */
 public final class PhotographsPage implements Page {
 
+    private static final Set<EStructuralFeature> SHOWN = Set.of(Literals.COMMISSIONING_RECORD__PHOTOGRAPHS, Literals.PHOTOGRAPH__CAPTION,
+        Literals.PHOTOGRAPH__TAKEN_ON, Literals.INSPECTION_ANSWER__PHOTOGRAPHS, Literals.INSPECTION_ANSWER__QUESTION);
+
     private final OpenRecord record;
     private final Desk desk;
     private final Ask ask;
@@ -60,7 +66,11 @@ public final class PhotographsPage implements Page {
         this.ask = ask;
         this.photographs = new RecordPhotographs(record);
         this.texts = desk.texts(PhotographsPage.class);
-        this.edits = record.edits().onChange(change -> follow());
+        this.edits = record.edits().onChange(change -> {
+            if (!Collections.disjoint(change.features(), SHOWN)) {
+                follow();
+            }
+        });
     }
 
     @Override
