@@ -40,9 +40,6 @@ final class TextEntry {
         text.addListener(SWT.FocusIn, event -> begin());
         text.addListener(SWT.FocusOut, event -> finish());
         text.addListener(SWT.Traverse, this::traverse);
-        if ((text.getStyle() & SWT.MULTI) == 0) {
-            context.hint(field).ifPresent(text::setMessage);
-        }
         show();
     }
 
@@ -60,6 +57,7 @@ final class TextEntry {
 
     /** Shows what the record says, unless the text means just that. */
     void show() {
+        hint();
         String now = context.reader().shown(context.edits(), field);
         boolean same = text.getText().equals(now) || focused && meansTheRecord();
         if (!same) {
@@ -67,6 +65,14 @@ final class TextEntry {
         }
         if (!same || !focused) {
             reading = read();
+        }
+    }
+
+    /** What stands quietly in the empty field; it follows the units that are preferred. */
+    private void hint() {
+        String now = (text.getStyle() & SWT.MULTI) == 0 ? context.hint(field).orElse("") : text.getMessage();
+        if (!text.getMessage().equals(now)) {
+            text.setMessage(now);
         }
     }
 
