@@ -38,8 +38,8 @@ public record WritingTrouble(Kind kind, String detail) {
         return Files.isDirectory(folder) ? Optional.empty() : Optional.of(new WritingTrouble(Kind.NO_FOLDER, ""));
     }
 
-    /** {@return what a failure to write means} */
-    public static WritingTrouble of(Throwable failed) {
+    /** {@return what a failure to write a file means} */
+    public static WritingTrouble of(Path target, Throwable failed) {
         for (Throwable cause = failed; cause != null; cause = cause.getCause()) {
             switch (cause) {
                 case AccessDeniedException denied -> {
@@ -49,7 +49,8 @@ public record WritingTrouble(Kind kind, String detail) {
                     return new WritingTrouble(Kind.FORBIDDEN, "");
                 }
                 case NoSuchFileException missing -> {
-                    return new WritingTrouble(Kind.NO_FOLDER, "");
+                    // A system that lets nobody make a file in a folder that is there says the same.
+                    return new WritingTrouble(Files.isDirectory(target.toAbsolutePath().getParent()) ? Kind.FORBIDDEN : Kind.NO_FOLDER, "");
                 }
                 case FileSystemException system when system.getReason() != null -> {
                     return new WritingTrouble(Kind.OTHER, system.getReason());

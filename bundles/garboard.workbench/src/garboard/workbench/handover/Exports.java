@@ -61,7 +61,6 @@ public final class Exports {
             return;
         }
         Path file = target.get().toAbsolutePath();
-        folder = Optional.ofNullable(file.getParent());
         if (running.stream().anyMatch(writing -> writing.target().equals(file))) {
             var texts = desk.texts(Exports.class);
             ask.choose(Question.of("beingWritten", Tone.NOTE, texts.get("export.beingWritten.title", file.getFileName()),
@@ -108,6 +107,9 @@ public final class Exports {
     private void hear(Writing.News news, Path file, OpenRecord record, Desk desk, ExportDialog dialog) {
         if (!(news instanceof Writing.News.At)) {
             running.removeIf(writing -> writing.target().equals(file));
+        }
+        if (news instanceof Writing.News.Written) {
+            folder = Optional.ofNullable(file.getParent());
         }
         if (news instanceof Writing.News.Written && dialog.workbook() == Workbook.REPORT && desk.open().filter(record::equals).isPresent()) {
             desk.reportWritten(file);

@@ -3,14 +3,16 @@ package garboard.workbench.handover;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 
 import garboard.model.io.RecordWriteException;
 import garboard.report.excel.EmbeddedRecord;
 import garboard.report.excel.Progress;
 import garboard.report.excel.WorkbookWriter;
 import garboard.report.excel.form.FormWriter;
-import garboard.session.files.WholeFile;
 import garboard.session.handover.ReportSource;
 
 /** A workbook that can be written from a copy of the record, on any thread: all of it or nothing. */
@@ -31,7 +33,7 @@ enum Workbook {
             var out = new ByteArrayOutputStream();
             new FormWriter(source.units()).write(source.record(), out);
             if (!progress.cancelled()) {
-                WholeFile.write(target, out.toByteArray());
+                replace(target, out.toByteArray());
             }
         }
     };
@@ -51,6 +53,21 @@ enum Workbook {
 
     /** Writes it. What is stopped by the progress leaves nothing behind, and may end by an exception that says so. */
     abstract void write(ReportSource source, Path target, Progress progress) throws IOException, RecordWriteException;
+
+    /** Writes beside the target first, with the permissions that any file of the person gets there, and puts it in place when it is whole. */
+    private static void replace(Path target, byte[] content) throws IOException {
+        Path beside = target.resolveSibling("." + target.getFileName() + ".part");
+        try {
+            Files.write(beside, content);
+            try {
+                Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } catch (AtomicMoveNotSupportedException someNetworkDrives) {
+                Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
 
     /** {@return the name to propose for it} @param stem the name of the record without its ending */
     String fileName(String stem) {

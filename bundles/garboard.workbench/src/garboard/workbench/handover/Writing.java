@@ -86,11 +86,11 @@ final class Writing {
         } catch (CancellationException stopped) {
             return new News.Stopped();
         } catch (IOException | RecordWriteException failed) {
-            return cancelled ? new News.Stopped() : new News.Failed(WritingTrouble.of(failed));
+            return cancelled ? new News.Stopped() : new News.Failed(WritingTrouble.of(target, failed));
         } catch (RuntimeException | Error fault) {
             // The person must hear of it, and the log has the rest.
             System.getLogger(Writing.class.getName()).log(System.Logger.Level.ERROR, "Writing " + target + " failed", fault);
-            return new News.Failed(WritingTrouble.of(fault));
+            return new News.Failed(WritingTrouble.of(target, fault));
         }
     }
 

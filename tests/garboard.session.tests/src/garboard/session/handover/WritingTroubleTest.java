@@ -31,11 +31,15 @@ class WritingTroubleTest {
 
     @Test
     void isFoundBehindTheMessageOfTheWriter() {
-        assertThat(WritingTrouble.of(new IOException("cannot", new AccessDeniedException("boat.xlsx"))).kind()).isEqualTo(Kind.FORBIDDEN);
-        assertThat(WritingTrouble.of(new IOException("cannot", new NoSuchFileException("boat.xlsx"))).kind()).isEqualTo(Kind.NO_FOLDER);
-        assertThat(WritingTrouble.of(new IOException("cannot", new FileSystemException("boat.xlsx", null, "No space left on device"))))
+        Path here = folder.resolve("boat.xlsx");
+        Path gone = folder.resolve("gone").resolve("boat.xlsx");
+        assertThat(WritingTrouble.of(here, new IOException("cannot", new AccessDeniedException("boat.xlsx"))).kind()).isEqualTo(Kind.FORBIDDEN);
+        assertThat(WritingTrouble.of(gone, new IOException("cannot", new NoSuchFileException("boat.xlsx"))).kind()).isEqualTo(Kind.NO_FOLDER);
+        // The folder is there, and nobody can make a file in it: so with the folders of processes on Linux.
+        assertThat(WritingTrouble.of(here, new IOException("cannot", new NoSuchFileException("boat.xlsx"))).kind()).isEqualTo(Kind.FORBIDDEN);
+        assertThat(WritingTrouble.of(here, new IOException("cannot", new FileSystemException("boat.xlsx", null, "No space left on device"))))
             .isEqualTo(new WritingTrouble(Kind.OTHER, "No space left on device"));
-        assertThat(WritingTrouble.of(new IOException("cannot", new IOException("the line went dead"))))
+        assertThat(WritingTrouble.of(here, new IOException("cannot", new IOException("the line went dead"))))
             .isEqualTo(new WritingTrouble(Kind.OTHER, "the line went dead"));
     }
 }
