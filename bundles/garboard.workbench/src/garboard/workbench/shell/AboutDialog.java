@@ -60,6 +60,6 @@ public final class AboutDialog extends PlainDialog {
 
     @Override
     protected void createButtonsForButtonBar(Composite row) {
-        button(row, IDialogConstants.CANCEL_ID, "close", texts.get("close"), true);
+        button(row, IDialogConstants.CANCEL_ID, "close", texts.get("close"), true).setFocus();
     }
 }

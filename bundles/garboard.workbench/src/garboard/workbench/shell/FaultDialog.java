@@ -12,6 +12,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.dnd.Clipboard;
 import org.eclipse.swt.dnd.TextTransfer;
 import org.eclipse.swt.dnd.Transfer;
+import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -47,6 +48,8 @@ final class FaultDialog extends PlainDialog {
         thrown.add(one);
         if (details != null && !details.isDisposed()) {
             details.setText(written());
+            ((GridData) more.getLayoutData()).exclude = false;
+            more.setVisible(true);
             more.setText(texts.get("fault.more", thrown.size() - 1));
             more.requestLayout();
         }
@@ -62,10 +65,13 @@ final class FaultDialog extends PlainDialog {
         Label lead = text(area, texts.get("fault.title"));
         Lettering.heading(lead, 115);
         text(area, texts.get("fault.what", briefly(thrown.getFirst())));
-        text(area, texts.get(desk().open().isPresent() ? "fault.safe" : "fault.nothingOpen"));
-        text(area, texts.get("fault.do"));
+        boolean open = desk().open().isPresent();
+        text(area, texts.get(open ? "fault.safe" : "fault.nothingOpen"));
+        text(area, texts.get(open ? "fault.saveAndRestart" : "fault.restart"));
         more = text(area, "");
         more.setForeground(desk().palette().faint());
+        more.setVisible(false);
+        ((GridData) more.getLayoutData()).exclude = true;
         details = new Text(area, SWT.MULTI | SWT.READ_ONLY | SWT.H_SCROLL | SWT.V_SCROLL | SWT.BORDER);
         details.setData("garboard.id", "fault.details");
         details.setText(written());
@@ -76,7 +82,7 @@ final class FaultDialog extends PlainDialog {
     protected void createButtonsForButtonBar(Composite row) {
         button(row, COPY, "copy", texts.get("fault.copy"), false);
         button(row, LOG, "log", texts.get("fault.log"), false);
-        button(row, IDialogConstants.CANCEL_ID, "close", texts.get("close"), true);
+        button(row, IDialogConstants.CANCEL_ID, "close", texts.get("close"), true).setFocus();
     }
 
     @Override

@@ -10,27 +10,36 @@ import org.eclipse.swt.widgets.Display;
 import org.osgi.service.log.LogEntry;
 import org.osgi.service.log.LogLevel;
 import org.osgi.service.log.LogListener;
+import org.osgi.service.log.LogReaderService;
 
 /**
  * Where every unexpected exception ends: in the log, and in one dialog. Those of the window's thread come from the display, those of other
  * threads from the virtual machine; what the platform catches itself, as in handlers, parts and jobs, it logs, and it is taken from there.
  */
-final class Faults implements LogListener, Thread.UncaughtExceptionHandler {
+final class Faults implements LogListener, Thread.UncaughtExceptionHandler, AutoCloseable {
 
     private static final String OURS = "garboard.";
 
     private final Display display;
+    private final Optional<LogReaderService> log;
     private final Supplier<FaultDialog> dialog;
     private Optional<FaultDialog> shown = Optional.empty();
     private Optional<Throwable> latest = Optional.empty();
 
     /** @param dialog makes one to show */
-    Faults(Display display, Supplier<FaultDialog> dialog) {
+    Faults(Display display, Optional<LogReaderService> log, Supplier<FaultDialog> dialog) {
         this.display = display;
+        this.log = log;
         this.dialog = dialog;
         display.setRuntimeExceptionHandler(this::caught);
         display.setErrorHandler(this::caught);
         Thread.setDefaultUncaughtExceptionHandler(this);
+        log.ifPresent(reader -> reader.addLogListener(this));
+    }
+
+    @Override
+    public void close() {
+        log.ifPresent(reader -> reader.removeLogListener(this));
     }
 
     @Override

@@ -28,6 +28,7 @@ import org.osgi.service.log.LogReaderService;
 
 import garboard.checks.Catalogue;
 import garboard.checks.PracticeExtensions;
+import garboard.session.OpenRecord;
 import garboard.session.files.Filing;
 import garboard.session.files.RecentRecords;
 import garboard.session.files.RecordReading;
@@ -43,6 +44,8 @@ import garboard.workbench.text.Texts;
 public final class LifeCycle {
 
     private static final String NODE = "garboard.workbench";
+    /** Under this name the platform finds a dialog of its own for exceptions; without it they are logged, and from there they come to us. */
+    private static final String STATUS_REPORTER = "org.eclipse.e4.core.services.statusreporter.StatusReporter";
     /** Under this name the platform looks for the folder that it locks. */
     private static final String INSTANCE_LOCATION = "instanceLocation";
 
@@ -67,15 +70,15 @@ public final class LifeCycle {
     }
 
     private static void ask(IEclipseContext context, Display display, Desk desk) {
+        context.set(STATUS_REPORTER, null);
         Supplier<Shell> shell = () -> window(display);
         context.set(Ask.class, new DialogAsk(desk, shell));
         var log = new LogFile(desk, () -> asking(context));
         context.set(LogFile.class, log);
         BundleContext bundle = FrameworkUtil.getBundle(LifeCycle.class).getBundleContext();
         String version = ProgramVersion.of(bundle.getBundle());
-        var faults = new Faults(display, () -> new FaultDialog(shell.get(), desk, log, version));
-        Optional.ofNullable(bundle.getServiceReference(LogReaderService.class)).map(bundle::getService)
-            .ifPresent(reader -> reader.addLogListener(faults));
+        context.set(Faults.class, new Faults(display, Optional.ofNullable(bundle.getServiceReference(LogReaderService.class)).map(bundle::getService),
+            () -> new FaultDialog(shell.get(), desk, log, version)));
     }
 
     /** Whoever answers now: a test may have put itself in the person's place. */
@@ -109,7 +112,8 @@ public final class LifeCycle {
     }
 
     @ProcessAdditions
-    void furnish(IEclipseContext context, MApplication application, EModelService models, Display display, IEventBroker broker, Theming theming) {
+    void furnish(IEclipseContext context, MApplication application, EModelService models, Display display, IEventBroker broker, Theming theming,
+            Desk desk) {
         if (context.get(INSTANCE_LOCATION) instanceof Location location) {
             context.set(INSTANCE_LOCATION, new SharedLocation(location));
         }
@@ -117,6 +121,7 @@ public final class LifeCycle {
         var memory = new WindowMemory(InstanceScope.INSTANCE.getNode(NODE + ".window"));
         memory.recall(application, models, display);
         context.set(WindowMemory.class, memory);
+        desk.onPalette(new ToolIcons(application, models)::turn);
         // Told for the first time when the engine is there and before a window is: nothing is seen in the wrong light.
         broker.subscribe(IThemeEngine.Events.THEME_CHANGED,
             event -> theming.begin((IThemeEngine) event.getProperty(IThemeEngine.Events.THEME_ENGINE)));
@@ -124,10 +129,11 @@ public final class LifeCycle {
 
     /** A record that nobody was asked about stays in the journal, whatever ended the program. */
     @PostWorkbenchClose
-    void clear(Desk desk, Leaving leaving, Journal journal, LeftBehind leftBehind, Theming theming) {
+    void clear(Desk desk, Leaving leaving, Journal journal, LeftBehind leftBehind, Theming theming, Faults faults) {
+        faults.close();
         theming.close();
         leftBehind.close();
-        if (leaving.agreed() || desk.open().filter(garboard.session.OpenRecord::unsaved).isEmpty()) {
+        if (leaving.agreed() || desk.open().filter(OpenRecord::unsaved).isEmpty()) {
             journal.close();
         } else {
             journal.flush();

@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.eclipse.e4.ui.model.application.MApplication;
 import org.eclipse.e4.ui.model.application.ui.menu.MItem;
+import org.eclipse.e4.ui.workbench.IPresentationEngine;
 import org.eclipse.e4.ui.workbench.modeling.EModelService;
 
 import garboard.workbench.look.Palette;
@@ -29,7 +30,10 @@ final class ToolIcons {
             element -> element instanceof MItem item && item.getIconURI() != null);
         for (MItem item : items) {
             String light = item.getIconURI().replace(DARK, LIGHT);
-            item.setIconURI(palette.dark() ? light.replace(LIGHT, DARK) : light);
+            String icon = palette.dark() ? light.replace(LIGHT, DARK) : light;
+            int name = icon.lastIndexOf('/') + 1;
+            item.getTransientData().put(IPresentationEngine.DISABLED_ICON_IMAGE_KEY, icon.substring(0, name) + "disabled/" + icon.substring(name));
+            item.setIconURI(icon);
         }
     }
 }

@@ -73,9 +73,6 @@ public final class WindowAddon {
         display.addListener(SWT.Close, closing -> closing.doit = closing.doit && mayClose(shell));
         display.addListener(SWT.OpenDocument, file -> FileDrop.opened(file.text).ifPresent(filing::open));
         FileDrop.on(shell, filing);
-        var icons = new ToolIcons(application, models);
-        icons.turn(desk.palette());
-        desk.onPalette(icons::turn);
         desk.performBy(command -> window.getContext().get(EHandlerService.class)
             .executeHandler(window.getContext().get(ECommandService.class).createCommand(command)));
         desk.onOpen(this::turn);

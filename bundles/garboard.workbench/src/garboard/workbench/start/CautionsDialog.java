@@ -39,15 +39,15 @@ public final class CautionsDialog extends PlainDialog {
         var scrolled = new ScrolledComposite(area, SWT.V_SCROLL);
         scrolled.setExpandHorizontal(true);
         scrolled.setExpandVertical(true);
-        GridDataFactory.fillDefaults().grab(true, true).hint(Lettering.width(area, LINE + 8), Lettering.height(area, 26)).applyTo(scrolled);
         var page = new Composite(scrolled, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, Lettering.height(area, 0.3)).applyTo(page);
         Cautions.all().forEach(caution -> add(page, caution));
         text(page, texts.get("cautions.decide"));
         scrolled.setContent(page);
+        int width = Lettering.width(area, LINE + 12);
+        GridDataFactory.fillDefaults().grab(true, true).hint(width, page.computeSize(width, SWT.DEFAULT).y).applyTo(scrolled);
         scrolled.addListener(SWT.Resize, event -> {
-            int width = scrolled.getClientArea().width;
-            Point size = page.computeSize(width, SWT.DEFAULT);
+            Point size = page.computeSize(scrolled.getClientArea().width, SWT.DEFAULT);
             scrolled.setMinSize(SWT.DEFAULT, size.y);
         });
     }

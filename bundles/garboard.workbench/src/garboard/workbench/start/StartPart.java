@@ -33,6 +33,7 @@ public final class StartPart {
     private StartPage page;
     private List<Subscription> subscriptions = List.of();
     private boolean due;
+    private boolean stale;
 
     @PostConstruct
     void create(Composite parent) {
@@ -44,42 +45,57 @@ public final class StartPart {
         scrolled.setShowFocusedControl(true);
         scrolled.addListener(SWT.Resize, event -> page.fit());
         scrolled.getVerticalBar().setIncrement(scrolled.getDisplay().getSystemFont().getFontData()[0].getHeight() * 3);
-        build(List.of());
+        scrolled.addListener(SWT.Paint, event -> scrolled.getDisplay().asyncExec(() -> {
+            if (!scrolled.isDisposed()) {
+                buildWhenSeen();
+            }
+        }));
         actions.onChange(this::changed);
-        subscriptions = List.of(desk.onPalette(palette -> changed()), desk.onOpen(open -> changed()), recent.onChange(list -> changed()));
-        changed();
+        // Before the page is built: what is found meanwhile must not be missed.
+        subscriptions = List.of(desk.onPalette(palette -> changed()), desk.onOpen(open -> changed()), recent.onChange(list -> changed()),
+            leftBehind.onFound(found -> scrolled.getDisplay().asyncExec(this::changed)));
+        build();
     }
 
     /** At most once for all that changes in one go. */
     private void changed() {
-        if (!due) {
+        if (!due && !scrolled.isDisposed()) {
             due = true;
-            scrolled.getDisplay().asyncExec(() -> leftBehind.whenKnown(found -> scrolled.getDisplay().asyncExec(() -> {
+            scrolled.getDisplay().asyncExec(() -> {
+                due = false;
                 if (!scrolled.isDisposed()) {
-                    due = false;
-                    build(found);
+                    stale = true;
+                    buildWhenSeen();
                 }
-            })));
+            });
         }
     }
 
-    private void build(List<LeftBehind.Found> found) {
+    private void buildWhenSeen() {
+        if (stale && scrolled.isVisible()) {
+            build();
+        }
+    }
+
+    private void build() {
+        stale = false;
         StartPage before = page;
+        boolean hadFocus = before != null && before.holdsFocus();
         scrolled.setBackground(desk.palette().ground());
-        page = new StartPage(scrolled, desk, actions, found);
+        page = new StartPage(scrolled, desk, actions, leftBehind.undecided());
         scrolled.setContent(page.control());
         page.fit();
         if (before != null) {
-            boolean hadFocus = before.holdsFocus();
             before.control().dispose();
-            if (hadFocus) {
-                page.setFocus();
-            }
+        }
+        if (hadFocus) {
+            page.setFocus();
         }
     }
 
     @Focus
     void focus() {
+        buildWhenSeen();
         page.setFocus();
     }
 

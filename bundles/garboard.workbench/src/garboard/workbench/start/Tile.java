@@ -110,6 +110,8 @@ final class Tile extends Canvas {
     }
 
     private void press() {
+        // What is pressed may open a window, and then nobody tells that the pointer has gone.
+        under = false;
         notifyListeners(SWT.Selection, new Event());
     }
 
