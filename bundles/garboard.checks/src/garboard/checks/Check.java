@@ -45,6 +45,7 @@ public final class Check<S extends EObject> {
     private final List<FeaturePath> uses;
     private final Function<Situation<S>, Comparison> comparison;
     private final Function<Situation<S>, Optional<Remedy>> remedy;
+    private final boolean remedyAimsAtLimit;
 
     private Check(Builder<S> builder) {
         this.id = builder.id;
@@ -62,6 +63,7 @@ public final class Check<S extends EObject> {
         this.uses = List.copyOf(builder.uses);
         this.comparison = required(builder.comparison, "holds");
         this.remedy = builder.remedy;
+        this.remedyAimsAtLimit = builder.remedyAimsAtLimit;
         if (needs.isEmpty()) {
             throw new IllegalStateException(id + ": a check needs at least one input");
         }
@@ -173,6 +175,11 @@ public final class Check<S extends EObject> {
         return remedy.apply(situation);
     }
 
+    /** Whether the computed way out leads to the limit and not beyond it. */
+    boolean remedyAimsAtLimit() {
+        return remedyAimsAtLimit;
+    }
+
     @Override
     public String toString() {
         return id;
@@ -196,6 +203,7 @@ public final class Check<S extends EObject> {
         private final List<FeaturePath> uses = new ArrayList<>();
         private Function<Situation<S>, Comparison> comparison;
         private Function<Situation<S>, Optional<Remedy>> remedy = situation -> Optional.empty();
+        private boolean remedyAimsAtLimit;
 
         private Builder(String id, Class<S> subject) {
             if (!ID.matcher(id).matches()) {
@@ -298,6 +306,17 @@ public final class Check<S extends EObject> {
         public Builder<S> remedy(String inWords, Function<Situation<S>, Optional<Remedy>> computed) {
             this.remedyInWords = inWords;
             this.remedy = situation -> computed.apply(situation).or(() -> Optional.of(Remedy.of(inWords)));
+            this.remedyAimsAtLimit = true;
+            return this;
+        }
+
+        /**
+         * A way out computed for the worst of the accuracy, so that it is told of a borderline figure on the right side too. Any other
+         * computed one aims at the limit, which such a figure has reached already: there it is told to measure again.
+         */
+        public Builder<S> remedyAtTheWorst(String inWords, Function<Situation<S>, Optional<Remedy>> computed) {
+            remedy(inWords, computed);
+            this.remedyAimsAtLimit = false;
             return this;
         }
 

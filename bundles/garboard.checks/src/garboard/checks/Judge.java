@@ -110,9 +110,16 @@ final class Judge {
         if (check.basis().isRegulation() && compared.limit().filter(Limit::fromMaker).isPresent()) {
             throw new IllegalStateException("a maker's limit cannot replace a regulation");
         }
-        boolean mend = compared.standing() != Standing.MEETS;
-        Optional<Remedy> remedy = mend ? check.remedyFor(situation) : Optional.empty();
-        return verdict(check, subject, compared.standing(), comparison.found(), compared, remedy, List.of(), Optional.empty());
+        return verdict(check, subject, compared.standing(), comparison.found(), compared, remedy(check, situation, compared), List.of(),
+                Optional.empty());
+    }
+
+    private static <S extends EObject> Optional<Remedy> remedy(Check<S> check, Situation<S> situation, Comparing compared) {
+        if (compared.standing() == Standing.MEETS) {
+            return Optional.empty();
+        }
+        return compared.inside() && check.remedyAimsAtLimit() ? Optional.of(Remedy.of("Measure again, more closely: the figure entered is on the "
+                + "right side, but its accuracy reaches over the limit. Where it stays so close: " + check.remedyInWords())) : check.remedyFor(situation);
     }
 
     private <S extends EObject> boolean isAsked(Check.Need<S> need, Situation<S> situation, boolean nothingMissing) {
@@ -182,12 +189,12 @@ final class Judge {
                 sentence, compared.measured(), compared.limit(), compared.margin(), remedy, missing, Optional.empty(), broke);
     }
 
-    /** A comparison decided. */
+    /** A comparison decided; inside when the figure by itself, its accuracy left out of account, is on the right side. */
     private record Comparing(Standing standing, Optional<Quantity<?>> measured, Optional<Limit<?>> limit,
-            Optional<Margin> margin) {
+            Optional<Margin> margin, boolean inside) {
 
         static final Comparing NOTHING = new Comparing(Standing.CANNOT_TELL, Optional.empty(), Optional.empty(),
-                Optional.empty());
+                Optional.empty(), false);
 
         static Comparing of(Comparison comparison) {
             return switch (comparison) {
@@ -197,7 +204,7 @@ final class Judge {
                 case Comparison.Between<?> c -> between(c);
                 case Comparison.Undecided c -> NOTHING;
                 case Comparison.Holds c -> new Comparing(c.holds() ? Standing.MEETS : Standing.FALLS_SHORT, Optional.empty(),
-                        Optional.empty(), Optional.empty());
+                        Optional.empty(), Optional.empty(), c.holds());
             };
         }
 
@@ -229,18 +236,14 @@ final class Judge {
                 inside = 0;
             }
             double uncertainty = measured.accuracySi().orElse(0);
-            Standing standing;
-            if (Math.abs(inside) < uncertainty) {
-                standing = Standing.BORDERLINE;
-            } else {
-                standing = inside > 0 || inside == 0 && !strict ? Standing.MEETS : Standing.FALLS_SHORT;
-            }
+            boolean right = inside > 0 || inside == 0 && !strict;
+            Standing standing = Math.abs(inside) < uncertainty ? Standing.BORDERLINE : right ? Standing.MEETS : Standing.FALLS_SHORT;
             double limitSi = limit.value().si();
             boolean hasNaturalZero = distance.kind().equals(measured.kind());
             OptionalDouble perCent = limitSi == 0 || !hasNaturalZero ? OptionalDouble.empty()
                     : OptionalDouble.of(100 * distance.si() / Math.abs(limitSi));
             return new Comparing(standing, Optional.of(measured), Optional.of(limit),
-                    Optional.of(new Margin(distance, perCent)));
+                    Optional.of(new Margin(distance, perCent)), right);
         }
     }
 }

@@ -9,6 +9,8 @@ import static garboard.model.GarboardPackage.Literals.VESSEL__BEAM;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,6 +30,18 @@ class JudgeTest {
             "310 mm ±10 mm, MEETS", "0 mm, FALLS_SHORT", "-50 mm, FALLS_SHORT" })
     void standsByTheSideOfTheLimitAndTheUncertainty(String height, Standing expected) {
         assertThat(Samples.judgeOne(Samples.height().build(), Samples.seatAt(height)).standing()).isEqualTo(expected);
+    }
+
+    @Test
+    void asksToMeasureAgainWhereOnlyTheAccuracyReachesOverTheLimit() {
+        Remedy remedy = Samples.judgeOne(Samples.height().build(), Samples.seatAt("305 mm ±10 mm")).remedy().orElseThrow();
+        assertThat(remedy.text()).startsWith("Measure again").endsWith("Raise it");
+        assertThat(remedy.changes()).isEmpty();
+        Check<SiphonBreak> atTheWorst = Samples.height().remedyAtTheWorst("Raise it", s -> Optional.of(Remedy.of("Raise it to 310 mm"))).build();
+        assertThat(Samples.judgeOne(atTheWorst, Samples.seatAt("305 mm ±10 mm")).remedy().orElseThrow().text()).isEqualTo("Raise it to 310 mm");
+        assertThat(Samples.judgeOne(Samples.height().build(), Samples.seatAt("300 mm ±10 mm")).remedy().orElseThrow().changes()).isEmpty();
+        assertThat(Samples.judgeOne(Samples.height().build(), Samples.seatAt("295 mm ±10 mm")).remedy().orElseThrow().text())
+            .isEqualTo("Raise it to 300 mm");
     }
 
     @Test
@@ -115,6 +129,23 @@ class JudgeTest {
             throw new IllegalStateException("a fault");
         }, path(VESSEL__BEAM)).build();
         assertThat(Samples.judgeOne(check, Samples.seatAt("350 mm")).standing()).isEqualTo(Standing.CHECK_BROKE);
+    }
+
+    @Test
+    void advisesNothingWhereTheGraverCheckFallsShort() {
+        Check<SiphonBreak> advice = Samples.advised().applies(SteppingBack.where(Samples.height().build())).build();
+        assertThat(Samples.judgeOne(advice, Samples.seatAt("299 mm")).standing()).isEqualTo(Standing.DOES_NOT_APPLY);
+        assertThat(Samples.judgeOne(advice, Samples.seatAt("299 mm")).sentence()).contains("SAMPLE-HEIGHT");
+        assertThat(Samples.judgeOne(advice, Samples.seatAt("300 mm")).standing()).isEqualTo(Standing.FALLS_SHORT);
+        assertThat(Samples.judgeOne(advice, Samples.seatAt("450 mm")).standing()).isEqualTo(Standing.MEETS);
+        assertThat(Samples.judgeOne(advice, Samples.withBreak()).standing()).isEqualTo(Standing.CANNOT_TELL);
+        assertThat(Samples.judgeOne(advice, GarboardFactory.eINSTANCE.createCommissioningRecord()).standing()).isEqualTo(Standing.CANNOT_TELL);
+    }
+
+    @Test
+    void whatTheGraverCheckReadsIsReadByTheAdviceToo() {
+        Check<SiphonBreak> advice = Samples.advised().applies(SteppingBack.where(Samples.height().build())).build();
+        assertThat(advice.reads()).containsAll(Samples.height().build().reads());
     }
 
     @Test

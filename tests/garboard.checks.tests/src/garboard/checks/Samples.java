@@ -44,6 +44,14 @@ final class Samples {
                         Remedy.of("Raise it to 300 mm").setting(s.subject().getVentSeat(), POINT__Z, Length.of(300, "mm"))));
     }
 
+    /** A height of 450 mm, as advice. */
+    static Check.Builder<SiphonBreak> advised() {
+        return Check.check("SAMPLE-ADVICE", SiphonBreak.class).title("The vent seat is high").why("Else it may flood.")
+                .basis(Basis.commonPractice()).gravity(Gravity.ADVICE).limit("at least 450 mm").needs(path(SIPHON_BREAK__VENT_SEAT, POINT__Z))
+                .holds(s -> Comparison.atLeast("the seat stands high", s.subject().getVentSeat().getZ(), Limit.of(Length.of(450, "mm"), "x")))
+                .remedy("Raise it");
+    }
+
     /** Cranking cables no longer than 3 m. */
     static Check<CableRun> length() {
         return Check.check("SAMPLE-LENGTH", CableRun.class)

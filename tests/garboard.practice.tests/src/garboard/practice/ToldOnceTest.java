@@ -3,16 +3,11 @@ package garboard.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-import garboard.checks.Catalogue;
-import garboard.checks.Evaluator;
 import garboard.checks.Standing;
-import garboard.checks.Verdict;
 import garboard.model.Answer;
 import garboard.model.CommissioningRecord;
 import garboard.model.FuelKind;
@@ -27,16 +22,14 @@ import garboard.model.VesselService;
 import garboard.model.WaterHoseRun;
 import garboard.model.WaterSection;
 import garboard.practice.testing.Boat;
-import garboard.practice.testing.Judged;
 import garboard.quantity.Length;
 import garboard.quantity.Temperature;
 
 /** Where law and practice ask for the same thing, an installation that lacks it is told so once: by the law where it binds, else by the practice. */
 class ToldOnceTest {
 
-    private final Catalogue catalogue = Catalogue.of(new HandbookPractice(), new SmallCraftStandards(), new FederalGasolineCraft(),
-        new SmallPassengerVessels());
     private final CommissioningRecord record = everythingWrong();
+    private final LawAndPractice told = new LawAndPractice(record);
 
     @ParameterizedTest
     @CsvSource({ "EXHAUST-GAS-TIGHT, EXHAUST-GAS-TIGHT-BY-LAW, 182.430", "EXHAUST-SURFACE-TEMPERATURE, EXHAUST-HOT-SURFACE-BY-LAW, 177.970",
@@ -45,9 +38,9 @@ class ToldOnceTest {
         "BATTERY-SECURED, BATTERY-SECURED-46CFR, 183.350", "BATTERY-HIGH, BATTERY-HIGH-46CFR, 183.350" })
     void onSmallPassengerVessels(String practice, String law, String reason) {
         record.getVessel().setService(VesselService.SMALL_PASSENGER);
-        isToldByTheLawAlone(practice, law, reason);
+        told.byTheLawAlone(practice, law, reason);
         record.getVessel().setService(VesselService.RECREATIONAL);
-        isToldByThePracticeAlone(practice, law);
+        told.byThePracticeAlone(practice, law);
     }
 
     @Test
@@ -61,8 +54,8 @@ class ToldOnceTest {
         // 33 CFR 183.420(g) and 46 CFR 183.350 speak of spring tension and of permanent connectors only
         record.getVessel().setService(VesselService.SMALL_PASSENGER);
         record.getStartingBattery().setTerminals(TerminalKind.WING_NUT);
-        assertThat(judged("BATTERY-TERMINALS-46CFR").standing()).isEqualTo(Standing.MEETS);
-        assertThat(judged("BATTERY-TERMINALS").standing()).isEqualTo(Standing.FALLS_SHORT);
+        assertThat(told.judged("BATTERY-TERMINALS-46CFR").standing()).isEqualTo(Standing.MEETS);
+        assertThat(told.judged("BATTERY-TERMINALS").standing()).isEqualTo(Standing.FALLS_SHORT);
     }
 
     @Test
@@ -70,16 +63,16 @@ class ToldOnceTest {
         // 46 CFR 179.350 reaches up to 150 mm; the zone of Gerr ch. 17 to 300 mm
         record.getVessel().setService(VesselService.SMALL_PASSENGER);
         Boat.place(record.getRawWater().getPickUp().getPosition(), "0 m", "2 m", "0.2 m");
-        assertThat(judged("RAWWATER-SEACOCK-179-350").standing()).isEqualTo(Standing.MEETS);
-        assertThat(judged("RAWWATER-SEACOCK-FITTED").standing()).isEqualTo(Standing.FALLS_SHORT);
-        assertThat(judged("RAWWATER-SEACOCK-ZONE").standing()).isEqualTo(Standing.FALLS_SHORT);
+        assertThat(told.judged("RAWWATER-SEACOCK-179-350").standing()).isEqualTo(Standing.MEETS);
+        assertThat(told.judged("RAWWATER-SEACOCK-FITTED").standing()).isEqualTo(Standing.FALLS_SHORT);
+        assertThat(told.judged("RAWWATER-SEACOCK-ZONE").standing()).isEqualTo(Standing.FALLS_SHORT);
     }
 
     @Test
     void aGasolineSetCountsWhateverWasAnsweredOfTheBoat() {
         // 33 CFR 183.401, .501, .601: any gasoline engine for electricity, mechanical power or propulsion
         record.getVessel().setGasolineEngineAboard(Answer.NO);
-        isToldByTheLawAlone("BATTERY-TERMINAL-COVERED", "BATTERY-TERMINAL-COVERED-33CFR", "183.420(b)");
+        told.byTheLawAlone("BATTERY-TERMINAL-COVERED", "BATTERY-TERMINAL-COVERED-33CFR", "183.420(b)");
     }
 
     @ParameterizedTest
@@ -88,27 +81,10 @@ class ToldOnceTest {
         "BATTERY-FUEL-SHIELD-ISO, BATTERY-FUEL-SHIELD-33CFR, 183.420(c)", "BATTERY-TERMINALS, BATTERY-TERMINALS-33CFR, against the law" })
     void onGasolineBoats(String practice, String law, String reason) {
         record.getVessel().setGasolineEngineAboard(Answer.YES);
-        isToldByTheLawAlone(practice, law, reason);
+        told.byTheLawAlone(practice, law, reason);
         record.getVessel().setGasolineEngineAboard(Answer.NO);
         record.getGeneratorSet().setFuel(FuelKind.DIESEL);
-        isToldByThePracticeAlone(practice, law);
-    }
-
-    private void isToldByTheLawAlone(String practice, String law, String reason) {
-        assertThat(judged(law).standing()).as("%s as law", law).isEqualTo(Standing.FALLS_SHORT);
-        assertThat(judged(practice).standing()).as("%s beside the law", practice).isEqualTo(Standing.DOES_NOT_APPLY);
-        assertThat(judged(practice).sentence()).contains(reason);
-    }
-
-    private void isToldByThePracticeAlone(String practice, String law) {
-        assertThat(judged(law).standing()).as("%s where it does not bind", law).isEqualTo(Standing.DOES_NOT_APPLY);
-        assertThat(judged(practice).standing()).as("%s without the law", practice).isEqualTo(Standing.FALLS_SHORT);
-    }
-
-    private Verdict judged(String id) {
-        List<Verdict> verdicts = new Evaluator(catalogue).evaluate(catalogue.find(id).orElseThrow(), record, Judged.DAY);
-        assertThat(verdicts).hasSize(1);
-        return verdicts.getFirst();
+        told.byThePracticeAlone(practice, law);
     }
 
     /** A motor craft with a gasoline set in which all that the checks above ask for is missing. */

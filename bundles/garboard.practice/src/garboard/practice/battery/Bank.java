@@ -45,6 +45,11 @@ final class Bank {
         return Voltage.of(bank.si() * BLOCK_V / nominal(battery).si());
     }
 
+    /** A voltage of one block, for a 12 V block: 6.3 V of a 6 V block make 12.6 V. */
+    static Voltage ofOneBlock(StartingBattery battery, Voltage block) {
+        return Voltage.of(block.si() * BLOCK_V / Argument.positive("voltage of a block", battery.getBlockVoltage()));
+    }
+
     /** Lead-acid cells in series. */
     static int cells(StartingBattery battery) {
         return (int) Math.round(nominal(battery).si() / LEAD_ACID_CELL_V);

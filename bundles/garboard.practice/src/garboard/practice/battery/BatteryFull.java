@@ -9,6 +9,7 @@ import garboard.checks.Comparison;
 import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.BatteryChemistry;
 import garboard.model.StartingBattery;
 import garboard.physics.battery.OpenCircuitVoltage;
@@ -33,6 +34,8 @@ final class BatteryFull {
             .gravity(Gravity.ADVICE)
             .limit("rested: 12.6 V flooded (US Army TM 5-3805-262-20), 12.8 V AGM, 12.85 V gel (typical, from memory), for each 12 V block")
             .applies(BatteryConditions.leadAcid())
+            .applies(SteppingBack.where(BatteryCharged.check()))
+            .applies(SteppingBack.where(BatteryMayCrank.check()))
             .needs(STARTING_BATTERY__RESTED_VOLTAGE)
             .needs(Bank.size())
             .holds(BatteryFull::compare)

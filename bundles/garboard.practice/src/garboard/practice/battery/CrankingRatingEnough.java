@@ -14,9 +14,9 @@ import java.util.Optional;
 import garboard.checks.Basis;
 import garboard.checks.Check;
 import garboard.checks.Comparison;
-import garboard.checks.Condition;
 import garboard.checks.Gravity;
 import garboard.checks.Remedy;
+import garboard.checks.Situation;
 import garboard.model.StartingBattery;
 import garboard.practice.Figures;
 import garboard.practice.Rounding;
@@ -37,22 +37,26 @@ final class CrankingRatingEnough {
             .gravity(Gravity.DEFECT)
             .limit("the maker's least; else 1.77 times the cranking current, as CCA by SAE J537, for the bank")
             .applies(BatteryConditions.leadAcid())
-            .applies(comparable())
-            .needs(STARTING_BATTERY__BLOCK_CRANKING_RATING, STARTING_BATTERY__STRINGS_IN_PARALLEL)
+            .needs(STARTING_BATTERY__BLOCK_CRANKING_RATING, STARTING_BATTERY__STRINGS_IN_PARALLEL, STARTING_BATTERY__CRANKING_RATING_DEFINITION)
             .uses(MAKER_LIMITS__MINIMUM_BATTERY_CC_A)
             .needsWhen(s -> CrankingRequirement.makers(s).isPresent(), path(MAKER_LIMITS__BATTERY_CRANKING_DEFINITION))
             .needsWhen(s -> CrankingRequirement.makers(s).isEmpty(), path(GENERATOR_SET__CRANKING_CURRENT))
-            .holds(s -> Comparison.atLeast("the bank is rated for " + Figures.both(Bank.crankingRating(s.subject())) + ", "
-                + CrankingRequirement.inWords(s.subject().getCrankingRatingDefinition()), Bank.crankingRating(s.subject()),
-                CrankingRequirement.least(s)))
-            .remedy("Fit larger blocks or a second string", s -> Optional.of(larger(s.subject(), CrankingRequirement.least(s).value())))
+            .holds(CrankingRatingEnough::compare)
+            .remedy("Fit larger blocks or a second string", s -> Optional.of(remedy(s)))
             .build();
     }
 
-    private static Condition<StartingBattery> comparable() {
-        return Condition.<StartingBattery>when("where label and requirement are by the same test")
-            .known(path(STARTING_BATTERY__CRANKING_RATING_DEFINITION)).test(CrankingRequirement::comparable,
-                "the label's current is by another test than the one asked for, and the two must not be converted");
+    private static Comparison compare(Situation<StartingBattery> s) {
+        String label = Figures.both(Bank.crankingRating(s.subject())) + ", " + CrankingRequirement.inWords(s.subject().getCrankingRatingDefinition());
+        return CrankingRequirement.comparable(s)
+            ? Comparison.atLeast("the bank is rated for " + label, Bank.crankingRating(s.subject()), CrankingRequirement.least(s))
+            : Comparison.undecided("the label gives " + label + "; asked for is " + CrankingRequirement.inWords(CrankingRequirement.definition(s))
+                + ", and the two must not be converted");
+    }
+
+    private static Remedy remedy(Situation<StartingBattery> s) {
+        return CrankingRequirement.comparable(s) ? larger(s.subject(), CrankingRequirement.least(s).value())
+            : Remedy.of("Take the figure by the test that is asked for from the label or the battery maker's sheet");
     }
 
     /** Blocks that give the bank a rating, in steps of 10 A. */

@@ -56,13 +56,10 @@ final class Ampacity {
             .uses(CABLE_RUN__LENGTH)
             .holds(s -> compare(s.subject(), allowed.apply(s.subject(), CableRuns.size(s.subject()))
                 .map(current -> Limit.of(current, origin.apply(s.subject())))))
-            .remedy("Lay a larger conductor or one with insulation for a higher temperature, or split the bundle", s -> CableRuns
-                .nextThatWillDo(s.subject(), size -> allowed.apply(s.subject(), size).filter(current -> carries(s.subject(), current)).isPresent())
+            .remedyAtTheWorst("Lay a larger conductor or one with insulation for a higher temperature, or split the bundle", s -> CableRuns
+                .nextThatWillDo(s.subject(), size -> allowed.apply(s.subject(), size)
+                    .filter(current -> CableRuns.carriesAtMost(s.subject(), current)).isPresent())
                 .map(size -> CableRuns.replace(s.subject(), size)));
-    }
-
-    private static boolean carries(CableRun run, Current allowed) {
-        return !run.getCurrent().isMoreThan(allowed);
     }
 
     private static Comparison compare(CableRun run, Optional<Limit<Current>> allowed) {

@@ -4,6 +4,7 @@ package garboard.practice.cable;
 import static garboard.checks.FeaturePath.path;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__CURRENT;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__FUNCTION;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__PHASES;
 
 import garboard.checks.Check;
 import garboard.checks.Comparison;
@@ -29,12 +30,14 @@ final class AmpacityByIso {
             .basis(Sources.ISO_10133_AMPACITY.othersSay("33 CFR 183.425 Table 5; its bundles begin at three conductors of 50 V or more"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("ISO 10133 annex A; engine space 0.75 at 70 degC, 0.82 at 90 degC, 0.86 at 105 degC; four to six conductors together 0.7")
+            .applies(CableConditions.scopeOfIso13297())
+            .needsWhen(CableConditions::alternates, path(GENERATOR_SET__PHASES))
             .applies(IsoAnnex.listed())
             .needs(CABLE_RUN__CURRENT)
             .holds(AmpacityByIso::compare)
-            .remedy("Lay a larger conductor or one with insulation for a higher temperature, or split the bundle", s -> CableRuns
+            .remedyAtTheWorst("Lay a larger conductor or one with insulation for a higher temperature, or split the bundle", s -> CableRuns
                 .nextThatWillDo(s.subject(), size -> IsoAnnex.allowed(s.subject(), size)
-                    .filter(allowed -> !s.subject().getCurrent().isMoreThan(allowed)).isPresent())
+                    .filter(allowed -> CableRuns.carriesAtMost(s.subject(), allowed)).isPresent())
                 .map(size -> CableRuns.replace(s.subject(), size)))
             .build();
     }

@@ -6,18 +6,27 @@ import static garboard.model.GarboardPackage.Literals.CABLE_RUN__CONDUCTOR_SIZE;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__CONNECTED_TO_BATTERY_TERMINAL;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__FUNCTION;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__PROTECTION;
+import static garboard.model.GarboardPackage.Literals.CABLE_RUN__SYSTEM_VOLTAGE;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__PHASES;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__RATED_VOLTAGE;
 
 import garboard.checks.Condition;
+import garboard.checks.Situation;
 import garboard.model.Answer;
 import garboard.model.CableRun;
+import garboard.model.GeneratorSet;
+import garboard.model.PhaseSystem;
 import garboard.model.ProtectionKind;
 import garboard.quantity.Length;
+import garboard.quantity.Voltage;
 
 /** When checks of cables apply. */
 final class CableConditions {
 
     /** 33 CFR 183.425(g): a pigtail of less than 7 in of exposed length is left out. */
     private static final Length PIGTAIL = Length.of(7, "in");
+
+    private static final Voltage ISO_13297_MOST = Voltage.of(250, "V");
 
     private CableConditions() {
     }
@@ -58,6 +67,25 @@ final class CableConditions {
     static Condition<CableRun> fromBatteryTerminal() {
         return Condition.<CableRun>when("conductors from a battery terminal").known(path(CABLE_RUN__CONNECTED_TO_BATTERY_TERMINAL))
             .test(s -> s.subject().getConnectedToBatteryTerminal() == Answer.YES, "the conductor does not start at a battery terminal");
+    }
+
+    /** ISO 13297 and, within it, what was ISO 10133: direct current to 50 V, and single-phase alternating current to 250 V. */
+    static Condition<CableRun> scopeOfIso13297() {
+        return Condition.<CableRun>when("direct current, and the cables of single-phase sets of at most 250 V: the scope of ISO 13297").known()
+            .uses(path(CABLE_RUN__SYSTEM_VOLTAGE), path(CABLE_RUN__FUNCTION), path(GENERATOR_SET__PHASES), path(GENERATOR_SET__RATED_VOLTAGE))
+            .test(s -> CableRuns.below50V(s.subject()) || !beyondIso13297(s),
+                "three-phase sets and more than 250 V are outside the scope of ISO 13297");
+    }
+
+    /** Alternating current, where the phases decide whether ISO 13297 speaks of it. */
+    static boolean alternates(Situation<CableRun> s) {
+        return !CableRuns.below50V(s.subject());
+    }
+
+    private static boolean beyondIso13297(Situation<? extends CableRun> s) {
+        GeneratorSet set = s.record().getGeneratorSet();
+        return set != null && (set.getPhases() == PhaseSystem.THREE_PHASE
+            || set.getRatedVoltage() != null && set.getRatedVoltage().isMoreThan(ISO_13297_MOST));
     }
 
     /** Fed from a panel, a busbar or a charging source. */

@@ -21,6 +21,7 @@ import garboard.physics.OutOfRangeException;
 import garboard.physics.cable.ConductorResistance;
 import garboard.physics.cable.ConductorSeries;
 import garboard.physics.cable.ConductorSize;
+import garboard.quantity.Current;
 import garboard.quantity.ResistancePerLength;
 import garboard.quantity.Voltage;
 
@@ -133,6 +134,11 @@ public final class CableRuns {
     public static Optional<ConductorSize> nextThatWillDo(CableRun run, Predicate<ConductorSize> willDo) {
         ConductorSize now = size(run);
         return series(now).stream().filter(size -> size.area().isMoreThan(now.area())).filter(willDo).findFirst();
+    }
+
+    /** Whether the current of a run, at the worst of its accuracy, is no more than what a conductor may carry. */
+    static boolean carriesAtMost(CableRun run, Current allowed) {
+        return run.getCurrent().si() + run.getCurrent().accuracySi().orElse(0) <= allowed.si() * (1 + 1e-12);
     }
 
     /** A remedy that takes a larger conductor. */

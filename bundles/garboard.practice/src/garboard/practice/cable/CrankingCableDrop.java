@@ -29,7 +29,8 @@ final class CrankingCableDrop {
             .why("One bad lug or one thin cable takes the voltage that the starter needs, and grows hot.")
             .basis(Basis.commonPractice().othersSay("0.1 V for a single joint"))
             .gravity(Gravity.DEFECT)
-            .limit("at most 0.2 V along one cable while cranking")
+            .limit("at most 0.2 V along one cable while cranking on 12 V")
+            .applies(CrankingCircuit.startsOn12V())
             .needs(CABLE_RUN__MEASURED_DROP)
             .holds(s -> Comparison.atMost("the cable takes " + Figures.both(s.subject().getMeasuredDrop()) + " while cranking",
                 s.subject().getMeasuredDrop(), Limit.of(MOST, "common practice")))

@@ -96,6 +96,12 @@ final class CrankingCircuit {
             .test(s -> s.maker(MakerLimits::getMaximumCrankingCircuitResistance).isEmpty(), "the maker's own resistance decides");
     }
 
+    /** Half volts and fifths of a volt are rules of thumb for 12 V. */
+    static Condition<EObject> startsOn12V() {
+        return Condition.when("sets that start on 12 V").known(path(GENERATOR_SET__SYSTEM_VOLTAGE))
+            .test(s -> startsOn12V(s.set()), "the rule of thumb is for 12 V");
+    }
+
     static boolean startsOn12V(GeneratorSet set) {
         return !set.getSystemVoltage().isMoreThan(TWELVE_UP_TO);
     }

@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.practice.cable;
 
-import static garboard.checks.FeaturePath.path;
-import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__SYSTEM_VOLTAGE;
-
 import garboard.checks.Basis;
 import garboard.checks.Check;
-import garboard.checks.Condition;
 import garboard.checks.Limit;
 import garboard.model.StartingBattery;
 import garboard.quantity.Voltage;
@@ -24,8 +20,7 @@ final class CrankingDropInTheField {
             .title("12 V cranking circuit loses at most half a volt")
             .basis(Basis.commonPractice().othersSay("SAE J541: 0.2 V for each 100 A, 0.1 V for heavy duty"))
             .limit("at most 0.5 V in all at 12 V, where the maker names no resistance")
-            .applies(Condition.when("sets that start on 12 V").known(path(GENERATOR_SET__SYSTEM_VOLTAGE)).test(
-                s -> CrankingCircuit.startsOn12V(s.set()), "the rule of thumb is for 12 V"))
+            .applies(CrankingCircuit.startsOn12V())
             .applies(CrankingCircuit.makerNamesNoResistance())
             .holds(s -> CrankingDrop.compare(s.subject(), Limit.of(MOST, "common practice")))
             .remedy("Measure cable by cable and joint by joint; clean and crimp the bad joint anew, or lay a larger cable")

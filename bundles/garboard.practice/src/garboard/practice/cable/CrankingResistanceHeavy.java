@@ -7,6 +7,7 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.StartingBattery;
 import garboard.physics.cable.StarterDuty;
 import garboard.practice.Sources;
@@ -25,6 +26,7 @@ final class CrankingResistanceHeavy {
             .gravity(Gravity.ADVICE)
             .limit("1.0 mohm at 12 V, 1.7 mohm at 24 to 32 V (0.1 V and 0.17 V for each 100 A), posts to starter and back with joints")
             .applies(CrankingCircuit.makerNamesNoResistance())
+            .applies(SteppingBack.where(CrankingResistanceLight.check()))
             .holds(s -> CrankingResistance.compare(s, limit(s)))
             .remedy("Lay larger cranking cables or shorten them", s -> CrankingCircuit.of(s.subject()).keeping(limit(s).value()))
             .build();

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.practice.cable;
 
+import static garboard.checks.FeaturePath.path;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__PROTECTION_RATING;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__PHASES;
 
 import java.util.Optional;
 
@@ -27,6 +29,8 @@ final class DeviceRatingByIso {
                 + "10133 annex A, from memory"))
             .gravity(Gravity.DANGER_TO_PEOPLE)
             .limit("at most the permitted current of ISO 10133 annex A")
+            .applies(CableConditions.scopeOfIso13297())
+            .needsWhen(CableConditions::alternates, path(GENERATOR_SET__PHASES))
             .applies(CableConditions.workingCircuit())
             .applies(CableConditions.deviceFitted())
             .applies(IsoAnnex.listed())

@@ -11,6 +11,7 @@ import garboard.checks.Check;
 import garboard.checks.Condition;
 import garboard.checks.Gravity;
 import garboard.checks.Limit;
+import garboard.checks.SteppingBack;
 import garboard.model.Answer;
 import garboard.model.CableRun;
 import garboard.physics.cable.OvercurrentDevice;
@@ -30,6 +31,8 @@ final class DeviceRatingReadCarefully {
             .gravity(Gravity.ADVICE)
             .limit("in an engine space at most 150 % of 33 CFR 183.425 Table 5 times note 1")
             .applies(inEngineSpace())
+            .applies(SteppingBack.where(DeviceRatingInAnyBoat.check()))
+            .applies(SteppingBack.where(DeviceRatingByLaw.check()))
             .holds(s -> DeviceRating.compare(s.subject(), s.subject().getProtectionRating(), limit(s.subject())))
             .remedy("Fit a smaller device or lay a larger conductor", s -> DeviceRating.smaller(s, limit(s.subject())))
             .build();

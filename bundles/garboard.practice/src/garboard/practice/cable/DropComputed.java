@@ -35,7 +35,7 @@ final class DropComputed {
             .needsWhen(s -> CableRuns.isMetric(s.subject()), path(CABLE_RUN__STRAND_CLASS))
             .uses(CABLE_RUN__CONDUCTOR_TEMPERATURE)
             .holds(DropComputed::compare)
-            .remedy("Lay a larger conductor, shorten the run or put a relay near the load", DropComputed::remedy)
+            .remedyAtTheWorst("Lay a larger conductor, shorten the run or put a relay near the load", DropComputed::remedy)
             .build();
     }
 
@@ -47,10 +47,8 @@ final class DropComputed {
             withAccuracy(drop, run), OrdinaryDrop.limit(run));
     }
 
-    /** First order: the drop is proportional to length and current. */
     private static Voltage withAccuracy(Voltage drop, CableRun run) {
-        double share = Math.hypot(run.getLength().accuracySi().orElse(0) / run.getLength().si(),
-            run.getCurrent().accuracySi().orElse(0) / run.getCurrent().si());
+        double share = OrdinaryDrop.uncertainShare(run);
         return share > 0 ? drop.withAccuracy(Voltage.of(share * drop.si())) : drop;
     }
 

@@ -52,9 +52,15 @@ final class OrdinaryDrop {
             ConductorResistance.atTemperature(CableRuns.resistanceAt20(CableRuns.size(run), run), copper(run)), loop(run));
     }
 
-    /** The run as a task for whoever looks for a larger conductor. */
+    /** The run as a task for whoever looks for a larger conductor, at the worst of the accuracy of current and length. */
     static CableTask task(CableRun run) {
-        return new CableTask(run.getCurrent(), loop(run), limit(run).value(), copper(run));
+        return new CableTask(run.getCurrent(), loop(run), Voltage.of(limit(run).value().si() / (1 + uncertainShare(run))), copper(run));
+    }
+
+    /** First order: the drop is proportional to length and current. */
+    static double uncertainShare(CableRun run) {
+        return Math.hypot(run.getLength().accuracySi().orElse(0) / run.getLength().si(),
+            run.getCurrent().accuracySi().orElse(0) / run.getCurrent().si());
     }
 
     /** The length is that of the run; the current goes out and comes back. */

@@ -6,6 +6,7 @@ import static garboard.model.GarboardPackage.Literals.CABLE_RUN__CONNECTED_TO_BA
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__FUNCTION;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__SHEATHED_TO_PROTECTION;
 import static garboard.model.GarboardPackage.Literals.CABLE_RUN__SUPPORT_SPACING;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__PHASES;
 
 import java.util.Optional;
 
@@ -37,6 +38,8 @@ final class SupportsByIso {
             .basis(Sources.ISO_10133_CABLES.othersSay("46 CFR 183.340(b)(4): 610 mm (24 in)"))
             .gravity(Gravity.DEFECT)
             .limit("every 450 mm (17.7 in); battery cables and sheathed cables every 300 mm (11.8 in), the first within 1 m of the terminal")
+            .applies(CableConditions.scopeOfIso13297())
+            .needsWhen(CableConditions::alternates, path(GENERATOR_SET__PHASES))
             .needs(CABLE_RUN__SUPPORT_SPACING)
             .needsWhen(s -> !CableRuns.isOutputCable(s.subject()), path(CABLE_RUN__FUNCTION))
             .needsWhen(SupportsByIso::mayStartAtBattery, path(CABLE_RUN__CONNECTED_TO_BATTERY_TERMINAL))

@@ -69,7 +69,7 @@ final class ExhaustBackPressureOnPaper {
             .needsWhen(s -> s.set() == null || s.set().getExhaustMassFlow() == null, ExhaustOnPaper.inputsOfGasFlow())
             .needsWhen(BackPressureLimit::makerIsSilent, path(GENERATOR_SET__ASPIRATION))
             .holds(ExhaustBackPressureOnPaper::compare)
-            .remedy("Larger bore, fewer bends, a lower lift, or a gas and water separator", ExhaustBackPressureOnPaper::lower)
+            .remedyAtTheWorst("Larger bore, fewer bends, a lower lift, or a gas and water separator", ExhaustBackPressureOnPaper::lower)
             .build();
     }
 

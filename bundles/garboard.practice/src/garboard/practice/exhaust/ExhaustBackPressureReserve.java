@@ -12,6 +12,7 @@ import garboard.checks.Comparison;
 import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.ExhaustRun;
 import garboard.practice.Figures;
 import garboard.quantity.GaugePressure;
@@ -31,6 +32,7 @@ final class ExhaustBackPressureReserve {
             .basis(Basis.commonPractice())
             .gravity(Gravity.ADVICE)
             .limit("at most three quarters of the limit")
+            .applies(SteppingBack.where(ExhaustBackPressure.check()))
             .needs(EXHAUST_RUN__MEASURED_BACK_PRESSURE)
             .uses(MAKER_LIMITS__MAXIMUM_BACK_PRESSURE)
             .needsWhen(BackPressureLimit::makerIsSilent, path(GENERATOR_SET__ASPIRATION))

@@ -14,6 +14,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.ExhaustCrest;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
@@ -35,6 +36,7 @@ final class ExhaustCrestHeight {
             .basis(Basis.commonPractice().othersSay("Gerr gives 18 in for a raised dry exhaust; for a hose loop it is common practice"))
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("inside bottom of the crest at least 450 mm (18 in) above the loaded waterline")
+            .applies(SteppingBack.where(ExhaustSubmergedOutletCrest.check()))
             .needs(path(EXHAUST_CREST__INSIDE_BOTTOM, POINT__Z))
             .holds(s -> Comparison.atLeast("the inside bottom of the crest lies " + DesignAttitude.heightInWords(height(s)), height(s),
                 Limit.of(LEAST, "common practice: 18 in")))

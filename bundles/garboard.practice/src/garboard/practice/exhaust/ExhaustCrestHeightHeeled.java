@@ -17,6 +17,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.ExhaustCrest;
 import garboard.model.Point;
 import garboard.physics.geometry.AttitudeEnvelope;
@@ -39,6 +40,7 @@ final class ExhaustCrestHeightHeeled {
             .gravity(Gravity.DANGER_TO_MACHINE)
             .limit("inside bottom of the crest at least 200 mm (8 in) above the water at design heel under sail, 150 mm (6 in) at design roll for "
                 + "motor craft")
+            .applies(SteppingBack.where(ExhaustSubmergedOutletCrest.check()))
             .needs(Clearance.inputs(EXHAUST_CREST__INSIDE_BOTTOM))
             .needsWhen(DesignAttitude::heels, path(VESSEL__DESIGN_HEEL))
             .needsWhen(DesignAttitude::rolls, path(VESSEL__DESIGN_ROLL))

@@ -11,6 +11,7 @@ import garboard.checks.Comparison;
 import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.Riser;
 import garboard.practice.Conditions;
 import garboard.practice.Figures;
@@ -31,6 +32,7 @@ final class ExhaustInherentlySafe {
             .gravity(Gravity.ADVICE)
             .limit("dry crest of the riser higher than the crest behind the muffler")
             .applies(Conditions.motorCraft())
+            .applies(SteppingBack.where(ExhaustSpillOverHeight.check()))
             .needs(path(RISER__DRY_CREST_INSIDE, POINT__Z), path(EXHAUST_CREST__INSIDE_BOTTOM, POINT__Z))
             .holds(s -> Comparison.moreThan("the riser's crest lies at " + Figures.both(riser(s)) + ", the crest behind the muffler at "
                 + Figures.both(crest(s)), riser(s), Limit.of(crest(s), "height of the crest behind the muffler")))

@@ -16,6 +16,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.ExhaustRun;
 import garboard.model.MakerLimits;
 import garboard.physics.exhaust.DrainBack;
@@ -38,6 +39,7 @@ final class ExhaustMufflerVolume {
             .gravity(Gravity.ADVICE)
             .limit("volume below the inlet at least three times that of all back-sloping hose, or the maker's volume")
             .applies(ExhaustConditions.liftMuffler())
+            .applies(SteppingBack.where(ExhaustDrainBack.check()))
             .needs(MUFFLER__VOLUME_TO_INLET)
             .uses(MAKER_LIMITS__MINIMUM_MUFFLER_VOLUME)
             .needsWhen(s -> maker(s).isEmpty(), path(EXHAUST_RUN__SECTIONS, EXHAUST_SECTION_RUN__SLOPES_BACK_TO_MUFFLER))

@@ -17,7 +17,9 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.ExhaustOutlet;
+import garboard.model.OutletPlace;
 import garboard.practice.Clearance;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
@@ -37,6 +39,7 @@ final class ExhaustOutletHeeled {
             .gravity(Gravity.ADVICE)
             .limit("inside bottom of the outlet not under water at any design attitude")
             .applies(ExhaustConditions.outletMeantToBeDry())
+            .applies(SteppingBack.where(ExhaustOutletHeight.check()))
             .needs(Clearance.inputs(EXHAUST_OUTLET__INSIDE_BOTTOM))
             .needsWhen(DesignAttitude::heels, path(VESSEL__DESIGN_HEEL))
             .needsWhen(DesignAttitude::rolls, path(VESSEL__DESIGN_ROLL))
@@ -46,13 +49,16 @@ final class ExhaustOutletHeeled {
                 return Comparison.atLeast("the inside bottom of the outlet lies " + clearance.inWords(), clearance.height(),
                     Limit.of(Length.of(0, "mm"), "the water itself"));
             })
-            .remedy("Move the outlet up or to the transom, or build crest and anti-surge for an outlet under water", ExhaustOutletHeeled::raise)
+            .remedy("Move the outlet up, to the transom or closer to the centreline, or build crest and anti-surge for an outlet under water",
+                ExhaustOutletHeeled::raise)
             .build();
     }
 
     private static Optional<Remedy> raise(Situation<ExhaustOutlet> s) {
         Length enough = Clearance.heightToBuild(s.subject().getInsideBottom(), Clearance.envelope(s.vessel()), Length.of(0));
-        return Optional.of(Remedy.of("Move the outlet up to " + Figures.both(enough) + " above the waterline or to the transom, or build crest and "
+        boolean offCentre = s.subject().getInsideBottom().getY().si() != 0;
+        String elsewhere = s.subject().getPlace() != OutletPlace.TRANSOM ? " or to the transom" : offCentre ? " or closer to the centreline" : "";
+        return Optional.of(Remedy.of("Move the outlet up to " + Figures.both(enough) + " above the waterline" + elsewhere + ", or build crest and "
             + "anti-surge for an outlet under water").setting(s.subject().getInsideBottom(), POINT__Z, enough));
     }
 }

@@ -31,10 +31,12 @@ import garboard.model.OutletPlace;
 import garboard.practice.Clearance;
 import garboard.practice.DesignAttitude;
 import garboard.practice.Figures;
-import garboard.practice.Rounding;
 import garboard.quantity.Length;
 
-/** Where the outlet comes under water, the crest keeps the heights of a siphon break, or is vented like one. */
+/**
+ * Where the outlet comes under water, the crest keeps the heights of a siphon break, or is vented like one. The other checks of the crest's
+ * height step back where this one falls short.
+ */
 final class ExhaustSubmergedOutletCrest {
 
     /** As for a siphon break: trade press, 2017. */
@@ -61,7 +63,7 @@ final class ExhaustSubmergedOutletCrest {
             .needsWhen(s -> comesUnderWater(s) && !vented(s), path(EXHAUST_CREST__INSIDE_BOTTOM, POINT__X),
                 path(EXHAUST_CREST__INSIDE_BOTTOM, POINT__Y), path(EXHAUST_CREST__INSIDE_BOTTOM, POINT__Z))
             .holds(ExhaustSubmergedOutletCrest::compare)
-            .remedy("Raise the crest, or vent it", ExhaustSubmergedOutletCrest::raise)
+            .remedy("Raise the crest; a vent at its top breaks the siphon, but keeps no sea out", ExhaustSubmergedOutletCrest::raise)
             .build();
     }
 
@@ -102,8 +104,9 @@ final class ExhaustSubmergedOutletCrest {
     private static Optional<Remedy> raise(Situation<ExhaustCrest> s) {
         Length heeled = Clearance.heightToBuild(s.subject().getInsideBottom(), Clearance.envelope(s.vessel()),
             Clearance.customary(s.vessel()));
-        Length enough = heeled.isLessThan(UPRIGHT) ? Rounding.up(UPRIGHT, 10, "mm") : heeled;
-        return Optional.of(Remedy.of("Raise the crest to " + Figures.both(enough) + " above the waterline, or vent it at its top")
+        Length enough = heeled.isLessThan(ExhaustCrestHeight.LEAST) ? ExhaustCrestHeight.LEAST : heeled;
+        return Optional.of(Remedy.of("Raise the crest to " + Figures.both(enough) + " above the waterline; a vent at its top breaks the siphon, "
+            + "but keeps no sea out")
             .setting(s.subject().getInsideBottom(), POINT__Z, enough));
     }
 }

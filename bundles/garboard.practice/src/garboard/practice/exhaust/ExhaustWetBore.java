@@ -14,6 +14,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.ExhaustSectionRun;
 import garboard.physics.exhaust.ExhaustBore;
 import garboard.physics.pipe.HoseSize;
@@ -35,6 +36,7 @@ final class ExhaustWetBore {
             .basis(Sources.GERR.othersSay("a doubled loss is made good by a bore 1.15 times as wide, so 1.4 is generous practice"))
             .gravity(Gravity.ADVICE)
             .limit("about 1.4 times the bore of the dry part")
+            .applies(SteppingBack.where(ExhaustBoreOfPorts.check()))
             .needs(path(EXHAUST_SECTION_RUN__SECTION), path(EXHAUST_SECTION_RUN__BORE), Sections.between(),
                 Sections.in(Sections.DRY).then(EXHAUST_SECTION_RUN__BORE))
             .holds(s -> Comparison.atLeast(Sections.inWords(s.subject()) + " has a bore of " + Figures.both(s.subject().getBore())

@@ -42,14 +42,23 @@ final class FuelLift {
             .holds(s -> Comparison.atMost(lift(s).si() > 0
                 ? "the pump lifts the last of the fuel by " + Figures.both(lift(s)) : "the pump stands below the bottom of the tank",
                 lift(s), limit(s)))
-            .remedy("Fit a booster pump at the tank, or lower the lift pump", s -> Optional.of(Remedy.of(
-                "Fit a booster pump at the tank, or lower the lift pump by at least "
-                    + Figures.both(Rounding.up(Length.of(lift(s).si() - limit(s).value().si()), 10, "mm")))))
+            .remedyAtTheWorst("Fit a booster pump at the tank, or lower the lift pump", s -> Optional.of(Remedy.of(
+                "Fit a booster pump at the tank, or lower the lift pump by at least " + Figures.both(tooMuch(s)))))
             .build();
     }
 
+    /** By how much the lift may be above the limit at the worst of its accuracy. */
+    private static Length tooMuch(Situation<FuelSupply> s) {
+        return Rounding.up(Length.of(lift(s).si() + lift(s).accuracySi().orElse(0) - limit(s).value().si()), 10, "mm");
+    }
+
+    /** With the accuracy of the two heights, which are measured apart. */
     static Length lift(Situation<FuelSupply> s) {
-        return Length.of(s.subject().getPumpPosition().getZ().si() - s.subject().getTank().getBottomHeight().si());
+        Length pump = s.subject().getPumpPosition().getZ();
+        Length bottom = s.subject().getTank().getBottomHeight();
+        Length lift = Length.of(pump.si() - bottom.si());
+        double halfWidthM = Math.hypot(pump.accuracySi().orElse(0), bottom.accuracySi().orElse(0));
+        return halfWidthM > 0 ? lift.withAccuracy(Length.of(halfWidthM)) : lift;
     }
 
     private static Limit<Length> limit(Situation<FuelSupply> s) {

@@ -11,6 +11,7 @@ import garboard.checks.Condition;
 import garboard.checks.FeaturePath;
 import garboard.checks.Gravity;
 import garboard.checks.Remedy;
+import garboard.checks.SteppingBack;
 import garboard.model.FuelLineKind;
 import garboard.model.FuelLineRun;
 import garboard.practice.Sources;
@@ -33,6 +34,7 @@ final class HoseOfTheBestClass {
             .applies(Condition.<FuelLineRun>when("hose that is not to ISO 7840").known(FeaturePath.path(FUEL_LINE_RUN__KIND)).test(
                 s -> s.subject().getKind() != FuelLineKind.HOSE_ISO_7840,
                 "hose to ISO 7840 is the fire-resistant class of its own standard"))
+            .applies(SteppingBack.where(HoseClassByPosition.check()))
             .needs(FUEL_LINE_RUN__KIND)
             .holds(s -> FuelFigures.isA1(s.subject().getKind()) ? Comparison.holds("the hose is of type A1", true)
                 : s.subject().getKind() == FuelLineKind.INJECTION_HOSE ? Comparison.holds("the hose is injection hose", true)

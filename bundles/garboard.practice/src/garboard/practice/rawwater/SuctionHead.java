@@ -55,8 +55,7 @@ final class SuctionHead {
             .uses(path(RAW_WATER_CIRCUIT__HOSES, WATER_HOSE_RUN__SECTION), path(MAKER_LIMITS__MAXIMUM_RAW_WATER_SUCTION_HEAD))
             .holds(s -> {
                 Length head = SuctionLine.of(s.record()).head(lift(s));
-                return Comparison.atMost("the pump draws " + Figures.both(head) + " of water: " + Figures.both(losses(head, lift(s)))
-                    + " are lost in the line, the rest is its height above the waterline", head, limit(s));
+                return Comparison.atMost(inWords(head, lift(s)), head, limit(s));
             })
             .remedy("Larger suction hose, shorter and straighter, or the pump lower", s -> widerHose(s).or(() -> lowerPump(s)))
             .build();
@@ -68,8 +67,9 @@ final class SuctionHead {
         return HoseSize.all().stream()
             .filter(size -> !line.headWithBoresOfAtLeast(size.bore(), lift(s)).isMoreThan(limit(s).value())).findFirst()
             .map(size -> {
-                Remedy remedy = Remedy.of("Fit suction hose of at least " + size.name() + " bore: the head falls to "
-                    + Figures.both(line.headWithBoresOfAtLeast(size.bore(), lift(s))));
+                Length head = line.headWithBoresOfAtLeast(size.bore(), lift(s));
+                Remedy remedy = Remedy.of("Fit suction hose of at least " + size.name() + " bore: "
+                    + (head.si() > 0 ? "the head falls to " + Figures.both(head) : "then the water runs to the pump by itself"));
                 for (WaterHoseRun hose : SuctionLine.hoses(s.record())) {
                     if (hose.getBore().isLessThan(size.bore())) {
                         remedy = remedy.setting(hose, WATER_HOSE_RUN__BORE, size.bore());
@@ -83,6 +83,11 @@ final class SuctionHead {
         Length losses = losses(SuctionLine.of(s.record()).head(lift(s)), lift(s));
         return Optional.of(Remedy.of("No hose is wide enough at this height: with this one the pump may stand "
             + DesignAttitude.heightInWords(Length.of(limit(s).value().si() - losses.si())) + "; lower it, and widen the hose"));
+    }
+
+    private static String inWords(Length head, Length lift) {
+        String pump = head.si() > 0 ? "the pump draws " + Figures.both(head) + " of water" : "the water runs to the pump by itself";
+        return pump + ": the pump stands " + DesignAttitude.heightInWords(lift) + ", and the suction line costs " + Figures.both(losses(head, lift));
     }
 
     private static Length losses(Length head, Length lift) {

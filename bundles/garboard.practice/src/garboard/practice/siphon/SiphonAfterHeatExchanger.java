@@ -8,6 +8,7 @@ import garboard.checks.Check;
 import garboard.checks.Comparison;
 import garboard.checks.Gravity;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.SiphonBreak;
 import garboard.model.SiphonBreakPlace;
 
@@ -26,6 +27,7 @@ final class SiphonAfterHeatExchanger {
             .limit("between the outlet of the heat exchanger and the injection")
             .applies(SiphonConditions.loopFitted())
             .applies(SiphonConditions.heatExchangerFitted())
+            .applies(SteppingBack.where(SiphonOnPressureSide.check()))
             .needs(SIPHON_BREAK__PLACE)
             .holds(SiphonAfterHeatExchanger::compare)
             .remedy("Move the loop into the line between heat exchanger and injection")

@@ -14,6 +14,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.MakerLimits;
 import garboard.model.SiphonBreak;
 import garboard.practice.DesignAttitude;
@@ -39,6 +40,7 @@ final class SiphonHeightDesign {
             .limit("vent seat at least 450 mm (18 in) above the loaded waterline where the maker names no height")
             .applies(SiphonConditions.breakFitted())
             .applies(Makers.silent(MakerLimits::getMinimumSiphonBreakHeight, "the maker names a height for the siphon break"))
+            .applies(SteppingBack.where(SiphonHeightUpright.check()))
             .needs(path(SIPHON_BREAK__VENT_SEAT, POINT__Z))
             .uses(MAKER_LIMITS__MINIMUM_SIPHON_BREAK_HEIGHT)
             .holds(s -> Comparison.atLeast("the vent seat lies " + DesignAttitude.heightInWords(height(s)) + " with the boat upright",

@@ -15,6 +15,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.SiphonBreak;
 import garboard.physics.geometry.AttitudeEnvelope;
 import garboard.practice.Clearance;
@@ -43,6 +44,8 @@ final class SiphonHeightRolling {
             .limit("vent seat above the water at 22.5 deg roll and 7.5 deg trim")
             .applies(SiphonConditions.breakFitted())
             .applies(Conditions.motorCraft())
+            .applies(SteppingBack.where(SiphonAboveWater.check()))
+            .applies(SteppingBack.where(SiphonHeightHeeled.check()))
             .needs(path(SIPHON_BREAK__VENT_SEAT, POINT__X), path(SIPHON_BREAK__VENT_SEAT, POINT__Y), path(SIPHON_BREAK__VENT_SEAT, POINT__Z))
             .holds(s -> {
                 Clearance clearance = Clearance.atWorst(s.subject().getVentSeat(), ROLLING);

@@ -15,6 +15,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.MakerLimits;
 import garboard.model.RawWaterCircuit;
 import garboard.physics.rawwater.SiphonBreakNeed;
@@ -38,6 +39,8 @@ final class SiphonInjectionHeightAdvised {
             .limit("at least 300 mm (12 in) above the loaded waterline where no siphon break is fitted and the maker names no height")
             .applies(SiphonConditions.noBreakFitted())
             .applies(Makers.silent(MakerLimits::getSiphonBreakNeededBelow, "the maker names the height below which a break is needed"))
+            .applies(SteppingBack.where(SiphonInjectionHeight.check()))
+            .applies(SteppingBack.where(SiphonInjectionHeightHeeled.check()))
             .needs(path(RAW_WATER_CIRCUIT__INJECTION, POINT__Z))
             .uses(MAKER_LIMITS__SIPHON_BREAK_NEEDED_BELOW)
             .holds(s -> Comparison.atLeast("no siphon break is fitted and the injection lies " + DesignAttitude.heightInWords(height(s)),

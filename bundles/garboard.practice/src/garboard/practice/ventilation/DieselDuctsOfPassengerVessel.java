@@ -42,12 +42,7 @@ final class DieselDuctsOfPassengerVessel {
             .applies(Conditions.dieselSet())
             .needs(path(VESSEL__BEAM), path(VENTILATION__SUPPLY_AREA_TOTAL), path(VENTILATION__EXHAUST_AREA_TOTAL), Ducts.function())
             .holds(DieselDuctsOfPassengerVessel::compare)
-            .remedy("Enlarge the ducts", s -> {
-                Area wanted = Rounding.up(least(s), 1, "cm2");
-                return Optional.of(Remedy.of("Bring inlets and outlets to " + Figures.both(wanted) + " each, in at least 2 ducts")
-                    .setting(s.subject(), VENTILATION__SUPPLY_AREA_TOTAL, larger(s.subject().getSupplyAreaTotal(), wanted))
-                    .setting(s.subject(), VENTILATION__EXHAUST_AREA_TOTAL, larger(s.subject().getExhaustAreaTotal(), wanted)));
-            })
+            .remedy("Enlarge the ducts", s -> Optional.of(remedy(s)))
             .build();
     }
 
@@ -61,6 +56,16 @@ final class DieselDuctsOfPassengerVessel {
         return Comparison.atLeast((supplyIsLess ? "the inlets have " : "the outlets have ") + Figures.both(supplyIsLess ? supply : exhaust)
             + ", for a beam of " + Figures.both(s.vessel().getBeam()), supplyIsLess ? supply : exhaust,
             Limit.of(least(s), "46 CFR 182.465"));
+    }
+
+    private static Remedy remedy(Situation<Ventilation> s) {
+        Area wanted = Rounding.up(least(s), 1, "cm2");
+        if (s.subject().getDucts().size() < DUCTS) {
+            return Remedy.of("Fit a second duct: inlets and outlets take " + Figures.both(wanted) + " each");
+        }
+        return Remedy.of("Bring inlets and outlets to " + Figures.both(wanted) + " each")
+            .setting(s.subject(), VENTILATION__SUPPLY_AREA_TOTAL, larger(s.subject().getSupplyAreaTotal(), wanted))
+            .setting(s.subject(), VENTILATION__EXHAUST_AREA_TOTAL, larger(s.subject().getExhaustAreaTotal(), wanted));
     }
 
     private static Area least(Situation<Ventilation> s) {

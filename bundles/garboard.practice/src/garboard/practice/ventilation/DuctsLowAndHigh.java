@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.practice.ventilation;
 
+import static garboard.checks.FeaturePath.path;
+import static garboard.model.GarboardPackage.Literals.GENERATOR_SET__FUEL;
 import static garboard.model.GarboardPackage.Literals.VENTILATION__DUCTS_LOW_AND_HIGH;
+import static garboard.model.GarboardPackage.Literals.VESSEL__GASOLINE_ENGINE_ABOARD;
+
+import org.eclipse.emf.ecore.EObject;
 
 import garboard.checks.Basis;
 import garboard.checks.Check;
+import garboard.checks.Condition;
 import garboard.checks.Gravity;
 import garboard.model.Ventilation;
 import garboard.practice.Answers;
@@ -23,6 +29,9 @@ final class DuctsLowAndHigh {
             .basis(Basis.commonPractice())
             .gravity(Gravity.DEFECT)
             .limit("supply ducts end low, exhaust ducts begin high, at opposite ends")
+            .applies(Condition.<EObject>when("boats without a gasoline engine, outboards left out of account").known()
+                .uses(path(VESSEL__GASOLINE_ENGINE_ABOARD), path(GENERATOR_SET__FUEL)).test(s -> !Conditions.gasolineLawBinds(s),
+                    "gasoline vapour lies low: 33 CFR 183.630 has the exhaust begin in the lowest third"))
             .applies(Conditions.asked(VENTILATION__DUCTS_LOW_AND_HIGH))
             .needs(VENTILATION__DUCTS_LOW_AND_HIGH)
             .holds(s -> Answers.yes(s.subject().getDuctsLowAndHigh(), "supply ends low and exhaust begins high",

@@ -14,6 +14,7 @@ import garboard.checks.Gravity;
 import garboard.checks.Limit;
 import garboard.checks.Remedy;
 import garboard.checks.Situation;
+import garboard.checks.SteppingBack;
 import garboard.model.MakerLimits;
 import garboard.model.Ventilation;
 import garboard.physics.air.VentAreaByGerr;
@@ -36,6 +37,7 @@ final class VentArea {
             .basis(Sources.GERR_CH_16.othersSay("in metric 2.6 cm2 for each kW, 1 % less; 20 % more where ducts are tortuous"))
             .gravity(Gravity.ADVICE)
             .limit("1 in2 for each 3.3 hp of the set (2.6 cm2 for each kW), other machines in the space on top; or the maker's area")
+            .applies(SteppingBack.where(CombustionAirInlet.check()))
             .uses(MAKER_LIMITS__MINIMUM_VENTILATION_AREA)
             .needsWhen(s -> makersArea(s).isEmpty(), path(GENERATOR_SET__SHAFT_POWER))
             .needs(VENTILATION__SUPPLY_AREA_TOTAL)

@@ -45,10 +45,12 @@ class BatteryFullTest {
     }
 
     @Test
-    void aChargingVoltageIsNoFullBattery() {
+    void stepsBackWhereTheChargeIsTooLowOrCannotBeTold() {
         CommissioningRecord record = Bench.flooded();
-        record.getStartingBattery().setRestedVoltage(Voltage.of(13.3, "V"));
-        assertThat(judge(BatteryFull.check(), record).fallsShort().verdict().sentence()).contains("surface charge");
+        record.getStartingBattery().setRestedVoltage(Voltage.of(12.3, "V")); // US Army TM 5-3805-262-20: 62.5 %
+        judge(BatteryFull.check(), record).doesNotApply();
+        record.getStartingBattery().setRestedVoltage(Voltage.of(13.3, "V")); // charging, which BATTERY-CHARGE tells
+        judge(BatteryFull.check(), record).doesNotApply();
     }
 
     @Test

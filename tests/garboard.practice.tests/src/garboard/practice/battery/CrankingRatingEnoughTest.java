@@ -15,6 +15,7 @@ import garboard.model.CommissioningRecord;
 import garboard.model.CrankingRatingDefinition;
 import garboard.model.MakerLimits;
 import garboard.model.StartingBattery;
+import garboard.practice.testing.Judged;
 import garboard.quantity.Current;
 
 class CrankingRatingEnoughTest {
@@ -68,7 +69,8 @@ class CrankingRatingEnoughTest {
         maker.setBatteryCrankingDefinition(CrankingRatingDefinition.CCA_SAE_J537);
         battery.setCrankingRatingDefinition(CrankingRatingDefinition.CA_AT_0DEGREES);
         battery.setBlockCrankingRating(Current.of(800, "A"));
-        judge(CrankingRatingEnough.check(), record).doesNotApply();
+        Judged other = judge(CrankingRatingEnough.check(), record).cannotTell();
+        assertThat(other.verdict().sentence()).contains("must not be converted");
         judge(CrankingRatingComparable.check(), record).fallsShort();
     }
 

@@ -49,6 +49,13 @@ class AmpacityByIsoTest {
     }
 
     @Test
+    void remedyAllowsForTheAccuracy() {
+        CableRun run = circuit("16 mm2", InsulationRating.C105, Answer.YES, 1, "145 A ±5 A");
+        judge(AmpacityByIso.check(), record).fallsShort().afterRemedy().meets();
+        assertThat(run.getConductorSize()).isEqualTo("35 mm2"); // ISO 10133 annex A (from memory): 25 mm2 carry 146 A, less than 150 A
+    }
+
+    @Test
     void cannotTellWithoutInputs() {
         Wiring.add(record, CableFunction.OTHER_DC);
         judge(AmpacityByIso.check(), record).cannotTell("startingBattery.cables[0].conductorSize", "startingBattery.cables[0].insulation",
@@ -60,6 +67,11 @@ class AmpacityByIsoTest {
     void doesNotApplyWhereTheAnnexIsSilent(String size, InsulationRating insulation, Answer engineSpace) {
         circuit(size, insulation, engineSpace, 1, "10 A");
         judge(AmpacityByIso.check(), record).doesNotApply();
+    }
+
+    @Test
+    void doesNotApplyToTheOutputCableOfThreePhases() {
+        Iso13297Scope.isKept(AmpacityByIso.check());
     }
 
     @Test

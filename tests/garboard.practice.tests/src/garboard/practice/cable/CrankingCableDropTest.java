@@ -21,6 +21,7 @@ class CrankingCableDropTest {
     @ParameterizedTest
     @CsvSource({ "0.2 V, MEETS", "200 mV, MEETS", "0.201 V, FALLS_SHORT", "0.05 V, MEETS" }) // common practice: 0.2 V per cable
     void twoTenths(String drop, Standing standing) {
+        record.getGeneratorSet().setSystemVoltage(Voltage.of(12, "V"));
         Wiring.add(record, CableFunction.CRANKING_NEGATIVE).setMeasuredDrop(Voltage.valueOf(drop));
         judge(CrankingCableDrop.check(), record).is(standing);
     }
@@ -28,7 +29,17 @@ class CrankingCableDropTest {
     @Test
     void cannotTellWithoutTheReading() {
         Wiring.add(record, CableFunction.CRANKING_POSITIVE);
+        judge(CrankingCableDrop.check(), record).cannotTell("generatorSet.systemVoltage", "startingBattery.cables[0].measuredDrop");
+        record.getGeneratorSet().setSystemVoltage(Voltage.of(12, "V"));
         judge(CrankingCableDrop.check(), record).cannotTell("startingBattery.cables[0].measuredDrop");
+    }
+
+    @Test
+    void doesNotApplyTo24V() {
+        // the 0.2 V are common practice at 12 V; at 24 V nothing is said
+        record.getGeneratorSet().setSystemVoltage(Voltage.of(24, "V"));
+        Wiring.add(record, CableFunction.CRANKING_POSITIVE).setMeasuredDrop(Voltage.of(0.3, "V"));
+        judge(CrankingCableDrop.check(), record).doesNotApply();
     }
 
     @Test

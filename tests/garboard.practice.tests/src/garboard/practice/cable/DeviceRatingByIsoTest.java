@@ -53,6 +53,11 @@ class DeviceRatingByIsoTest {
     }
 
     @Test
+    void doesNotApplyToACableOfThreePhases() {
+        Iso13297Scope.isKept(DeviceRatingByIso.check(), record, run);
+    }
+
+    @Test
     void doesNotApplyToGauges() {
         run.setConductorSize("4 AWG");
         judge(DeviceRatingByIso.check(), record).doesNotApply();

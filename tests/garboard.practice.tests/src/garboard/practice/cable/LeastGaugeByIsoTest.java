@@ -42,6 +42,11 @@ class LeastGaugeByIsoTest {
     }
 
     @Test
+    void doesNotApplyToTheOutputCableOfThreePhases() {
+        Iso13297Scope.isKept(LeastGaugeByIso.check());
+    }
+
+    @Test
     void doesNotApplyToASizeThatCannotBeRead() {
         run.setConductorSize("thin");
         judge(LeastGaugeByIso.check(), record).doesNotApply();

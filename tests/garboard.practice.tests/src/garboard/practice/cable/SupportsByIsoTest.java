@@ -12,6 +12,7 @@ import garboard.model.Answer;
 import garboard.model.CableFunction;
 import garboard.model.CableRun;
 import garboard.model.CommissioningRecord;
+import garboard.model.PhaseSystem;
 import garboard.practice.testing.Installation;
 import garboard.quantity.Length;
 
@@ -37,7 +38,14 @@ class SupportsByIsoTest {
     void theOutputCableNeedsNoBattery() {
         CommissioningRecord whole = Installation.empty();
         whole.getAcOutput().getOutputCable().setSupportSpacing(Length.of(450, "mm"));
+        judge(SupportsByIso.check(), whole).cannotTell("generatorSet.phases"); // single-phase only: ISO 13297:2020, scope text
+        whole.getGeneratorSet().setPhases(PhaseSystem.SINGLE_PHASE);
         judge(SupportsByIso.check(), whole).meets();
+    }
+
+    @Test
+    void doesNotApplyToTheOutputCableOfThreePhases() {
+        Iso13297Scope.isKept(SupportsByIso.check());
     }
 
     @Test

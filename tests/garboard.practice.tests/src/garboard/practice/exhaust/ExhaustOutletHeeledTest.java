@@ -3,6 +3,7 @@ package garboard.practice.exhaust;
 
 import static garboard.practice.exhaust.ExhaustFixture.exhaust;
 import static garboard.practice.testing.Judged.judge;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,8 +34,29 @@ class ExhaustOutletHeeledTest {
 
     @Test
     void meetsAtTheWaterItself() {
-        judge(ExhaustOutletHeeled.check(), outletAt(Boat.motor("0 deg", "0 deg"), "0 m", "0 m", "0 mm")).meets();
-        judge(ExhaustOutletHeeled.check(), outletAt(Boat.motor("0 deg", "0 deg"), "0 m", "0 m", "-1 mm")).fallsShort();
+        CommissioningRecord record = outletAt(Boat.motor("0 deg", "0 deg"), "0 m", "0 m", "100 mm");
+        record.getVessel().setSinkage(Length.valueOf("100 mm"));
+        judge(ExhaustOutletHeeled.check(), record).meets();
+        record.getVessel().setSinkage(Length.valueOf("101 mm"));
+        judge(ExhaustOutletHeeled.check(), record).fallsShort();
+    }
+
+    @Test
+    void stepsBackWhereTheOutletIsTooLowUpright() {
+        // common practice: 50 mm above the loaded waterline
+        judge(ExhaustOutletHeeled.check(), outletAt(Boat.motor("7 deg", "0 deg"), "0 m", "1.40 m", "49 mm")).doesNotApply();
+    }
+
+    @Test
+    void theRemedyOfATransomOutletDoesNotSendItToTheTransom() {
+        CommissioningRecord record = outletAt(Boat.motor("7 deg", "0 deg"), "-4.5 m", "1.40 m", "0.10 m");
+        assertThat(judge(ExhaustOutletHeeled.check(), record).verdict().remedy().orElseThrow().text()).contains("to the transom");
+        exhaust(record).getOutlet().setPlace(OutletPlace.TRANSOM);
+        assertThat(judge(ExhaustOutletHeeled.check(), record).verdict().remedy().orElseThrow().text()).doesNotContain("to the transom")
+            .contains("closer to the centreline");
+        CommissioningRecord amidships = outletAt(Boat.motor("0 deg", "3 deg"), "-4.5 m", "0 m", "0.10 m");
+        exhaust(amidships).getOutlet().setPlace(OutletPlace.TRANSOM);
+        assertThat(judge(ExhaustOutletHeeled.check(), amidships).fallsShort().verdict().remedy().orElseThrow().text()).doesNotContain("centreline");
     }
 
     @Test

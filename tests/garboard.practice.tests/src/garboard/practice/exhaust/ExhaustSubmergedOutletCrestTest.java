@@ -60,6 +60,24 @@ class ExhaustSubmergedOutletCrestTest {
     }
 
     @Test
+    void oneCrestIsToldOnce() {
+        CommissioningRecord low = crestAt(drowned("30 deg"), Answer.NO, "1.0 m", "0.1 m");
+        judge(ExhaustCrestHeight.check(), low).doesNotApply();
+        judge(ExhaustCrestHeightHeeled.check(), low).doesNotApply();
+        // one remedy does for all three
+        judge(ExhaustSubmergedOutletCrest.check(), low).fallsShort().afterRemedy().meets();
+        judge(ExhaustCrestHeight.check(), low).meets();
+        judge(ExhaustCrestHeightHeeled.check(), low).meets();
+    }
+
+    @Test
+    void aVentAloneLeavesTheHeightToBeTold() {
+        CommissioningRecord vented = crestAt(drowned("0 deg"), Answer.YES, "0 m", "0.1 m");
+        judge(ExhaustSubmergedOutletCrest.check(), vented).meets();
+        judge(ExhaustCrestHeight.check(), vented).fallsShort();
+    }
+
+    @Test
     void cannotTellWithoutOutletOrCrest() {
         judge(ExhaustSubmergedOutletCrest.check(), Installation.empty()).cannotTell("exhaust.outlet.place", "vessel.hullKind", "vessel.designTrim");
         judge(ExhaustSubmergedOutletCrest.check(), drowned("30 deg")).cannotTell("exhaust.crest.vented", "exhaust.crest.insideBottom.x",

@@ -30,6 +30,15 @@ class FuelLiftTest {
     }
 
     @Test
+    void theTapeIsCarriedOver() {
+        // recomputed: two heights, each to 10 mm, make a lift to 14 mm
+        Judged close = lift("0.79 m ±10 mm", "-400 mm ±10 mm").borderline().measured(1.19, "m", 1e-9);
+        assertThat(close.verdict().remedy().orElseThrow().text()).contains("by at least 10 mm"); // 1.204 m may be
+        lift("0.78 m ±10 mm", "-400 mm ±10 mm").meets();
+        lift("0.79 m ±5 mm", "-400 mm").meets();
+    }
+
+    @Test
     void pumpBelowTheTankMeets() {
         lift("-0.2 m", "0.3 m").meets();
     }

@@ -81,7 +81,8 @@ class SuctionHeadTest {
 
     @Test
     void pumpBelowTheWaterIsFedByIt() {
-        head("19.05 mm", "-1.2 m").meets().measured(-0.176, "m", 0.001);
+        Judged fed = head("19.05 mm", "-1.2 m").meets().measured(-0.176, "m", 0.001);
+        assertThat(fed.verdict().sentence()).contains("runs to the pump by itself", "1.2 m (47.2 in) under water").doesNotContain("draws");
     }
 
     @Test
@@ -99,6 +100,13 @@ class SuctionHeadTest {
     void remedyIsTheNextBore() {
         head("19.05 mm", "500 mm").fallsShort().afterRemedy().meets();
         assertThat(hose.getBore().in("mm")).isEqualTo(25.4);
+    }
+
+    @Test
+    void remedyTellsWhereTheWaterThenRunsByItself() {
+        record.getGeneratorSet().getMakerLimits().setMaximumRawWaterSuctionHead(Length.of(0));
+        // 19.05 mm: 1.024 m; the next sizes lose less than the 0.7 m that the pump stands under water
+        assertThat(head("19.05 mm", "-0.7 m").fallsShort().verdict().remedy().orElseThrow().text()).contains("runs to the pump by itself");
     }
 
     @Test

@@ -27,9 +27,9 @@ class SiphonHeightRollingTest {
     }
 
     @Test
-    void theWaterItselfIsTooLow() {
-        judge(SiphonHeightRolling.check(), loopAt(Boat.motor("7 deg", "0 deg"), "0 m", "0 m", "0 mm")).fallsShort();
-        judge(SiphonHeightRolling.check(), loopAt(Boat.motor("7 deg", "0 deg"), "0 m", "0 m", "1 mm")).meets();
+    void stepsBackWhereTheDesignRollIsTooMuchAlready() {
+        judge(SiphonHeightRolling.check(), loopAt(Boat.motor("7 deg", "0 deg"), "0 m", "0 m", "0 mm")).doesNotApply();
+        judge(SiphonHeightRolling.check(), loopAt(Boat.motor("7 deg", "0 deg"), "0 m", "1.2 m", "0.29 m")).doesNotApply();
     }
 
     @Test

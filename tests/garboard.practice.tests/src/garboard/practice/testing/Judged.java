@@ -62,6 +62,10 @@ public final class Judged {
         return is(Standing.FALLS_SHORT);
     }
 
+    public Judged borderline() {
+        return is(Standing.BORDERLINE);
+    }
+
     public Judged doesNotApply() {
         return is(Standing.DOES_NOT_APPLY);
     }

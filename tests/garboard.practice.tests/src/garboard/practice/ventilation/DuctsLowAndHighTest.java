@@ -34,6 +34,13 @@ class DuctsLowAndHighTest {
     }
 
     @Test
+    void leavesGasolineBoatsToTheirOwnRules() {
+        ventilation.setDuctsLowAndHigh(Answer.NO);
+        record.getVessel().setGasolineEngineAboard(Answer.YES);
+        judge(DuctsLowAndHigh.check(), record).doesNotApply(); // 33 CFR 183.630: the exhaust begins in the lowest third
+    }
+
+    @Test
     void doesNotApplyWhenMarkedSo() {
         ventilation.setDuctsLowAndHigh(Answer.NOT_APPLICABLE);
         judge(DuctsLowAndHigh.check(), record).doesNotApply();
