@@ -7,6 +7,7 @@ import org.eclipse.jface.dialogs.IDialogConstants;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
@@ -70,8 +71,11 @@ final class QuestionDialog extends PlainDialog {
         int number = 0;
         for (Question.Answer one : question.answers()) {
             boolean last = number == question.answers().size() - 1;
-            button(row, last ? IDialogConstants.CANCEL_ID : IDialogConstants.CLIENT_ID + number, one.id(), one.label(),
-                one == question.proposed());
+            boolean proposed = one == question.proposed();
+            Button button = button(row, last ? IDialogConstants.CANCEL_ID : IDialogConstants.CLIENT_ID + number, one.id(), one.label(), proposed);
+            if (proposed) {
+                button.setFocus();
+            }
             number++;
         }
     }

@@ -51,6 +51,9 @@ final class RecentList {
         var open = new Tile(row, "start.recent." + number, Optional.of(Icons.load(row, "record-large", palette)), title(one), about(one), palette)
             .onPress(() -> actions.openRecent(one));
         open.setToolTipText(file.toString());
+        if (!one.there()) {
+            open.quiet();
+        }
         GridDataFactory.fillDefaults().grab(true, false).applyTo(open);
         open.addListener(SWT.KeyDown, event -> {
             if (event.keyCode == SWT.DEL) {

@@ -40,6 +40,7 @@ final class StartPage {
     private final Composite page;
     private final Palette palette;
     private Composite columns;
+    private Tile first;
 
     StartPage(ScrolledComposite scrolled, Desk desk, StartActions actions, List<LeftBehind.Found> left) {
         this.scrolled = scrolled;
@@ -75,7 +76,7 @@ final class StartPage {
 
     /** Puts the focus where a person would begin. */
     void setFocus() {
-        columns.setFocus();
+        first.setFocus();
     }
 
     /** Brings the page to the width of the window: two columns where there is room, and wide margins where there is more. */
@@ -119,11 +120,12 @@ final class StartPage {
 
     private void begin(Composite column) {
         var begin = new Block(column, texts.get("begin"), palette);
-        desk.open().ifPresent(record -> tile(begin, "start.back", "back-large",
+        Optional<Tile> back = desk.open().map(record -> tile(begin, "start.back", "back-large",
             texts.get("begin.back", RecordName.of(record).orElse(texts.get("record.new"))), "", actions::back));
-        tile(begin, "start.new", "new-large", texts.get("begin.new"), texts.get("begin.new.about"), actions::create);
+        Tile fresh = tile(begin, "start.new", "new-large", texts.get("begin.new"), texts.get("begin.new.about"), actions::create);
         tile(begin, "start.open", "open-large", texts.get("begin.open"), texts.get("begin.open.about"), actions::open);
         tile(begin, "start.workbook", "workbook-large", texts.get("begin.workbook"), texts.get("begin.workbook.about"), actions::openWorkbook);
+        first = back.orElse(fresh);
         begin.text(texts.get("begin.drop")).setForeground(palette.faint());
         new RecentList(column, desk, actions);
         var examples = new Block(column, texts.get("examples.heading"), palette);
