@@ -22,8 +22,7 @@ public final class SteppingBack {
      * @param graver a check of the same class of subjects
      */
     public static <S extends EObject> Condition<S> where(Check<S> graver) {
-        FeaturePath[] reads = graver.reads().stream().map(FeaturePath::path).toArray(FeaturePath[]::new);
-        return new Condition<>("unless " + graver.id() + " falls short already", List.of(), List.of(reads), s -> !fallsShort(graver, s),
+        return new Condition<>("unless " + graver.id() + " falls short already", List.of(), List.copyOf(graver.inputs()), s -> !fallsShort(graver, s),
             "left to " + graver.id() + ", which falls short already");
     }
 
