@@ -201,8 +201,8 @@ public final class Filing {
         }
     }
 
-    /** Where the person was last. */
-    private Optional<Path> folder() {
+    /** {@return the folder in which the person was last} */
+    public Optional<Path> folder() {
         return bench.open().flatMap(OpenRecord::file).or(() -> recent.list().stream().filter(RecentRecord::there).findFirst().map(RecentRecord::file))
             .map(Path::getParent);
     }

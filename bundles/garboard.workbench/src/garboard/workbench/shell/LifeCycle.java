@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.shell;
 
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
@@ -107,8 +108,12 @@ public final class LifeCycle {
         context.set(Journal.class, Journal.begin(journals, (pause, task) -> display.timerExec((int) pause.toMillis(), task), desk.clock(),
             trouble -> display.asyncExec(() -> {
                 System.getLogger(Journal.class.getName()).log(System.Logger.Level.WARNING, "The journal cannot be written", trouble);
-                notices.say(desk.texts(LifeCycle.class).get("journal.trouble", trouble.getMessage()));
+                notices.say(desk.texts(LifeCycle.class).get("journal.trouble", reason(trouble)));
             })));
+    }
+
+    private static String reason(Exception trouble) {
+        return trouble instanceof FileSystemException file && file.getReason() != null ? file.getReason() : String.valueOf(trouble.getMessage());
     }
 
     @ProcessAdditions

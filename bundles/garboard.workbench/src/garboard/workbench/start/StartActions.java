@@ -71,7 +71,7 @@ public final class StartActions {
 
     void openWorkbook() {
         var texts = desk.texts(StartActions.class);
-        ask.fileToOpen(FileQuestion.toOpen("openWorkbook", texts.get("begin.workbook.choose"), java.util.Optional.empty(),
+        ask.fileToOpen(FileQuestion.toOpen("openWorkbook", texts.get("begin.workbook.choose"), filing.folder(),
             new Kind(texts.get("begin.workbook.kind"), List.of(".xlsx")))).ifPresent(filing::open);
     }
 

@@ -41,6 +41,7 @@ final class StartPage {
     private final Palette palette;
     private Composite columns;
     private Tile first;
+    private int fitted;
 
     StartPage(ScrolledComposite scrolled, Desk desk, StartActions actions, List<LeftBehind.Found> left) {
         this.scrolled = scrolled;
@@ -57,7 +58,6 @@ final class StartPage {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(columns);
         begin(column());
         explain(column());
-        fit();
     }
 
     Composite control() {
@@ -82,13 +82,17 @@ final class StartPage {
     /** Brings the page to the width of the window: two columns where there is room, and wide margins where there is more. */
     void fit() {
         int width = scrolled.getClientArea().width;
+        if (width == 0 || width == fitted) {
+            return;
+        }
+        fitted = width;
         int letters = width / Math.max(1, Lettering.width(page, 1));
         boolean two = letters >= TWO_COLUMNS_FROM;
         int side = Math.max(Lettering.width(page, two ? 4 : 2), (width - Lettering.width(page, WIDEST_LETTERS)) / 2);
         GridLayoutFactory.fillDefaults().margins(side, Lettering.height(page, 1)).spacing(0, Lettering.height(page, 0.8)).applyTo(page);
         ((GridLayout) columns.getLayout()).numColumns = two ? 2 : 1;
         scrolled.setMinSize(page.computeSize(width, SWT.DEFAULT));
-        page.layout(true, true);
+        page.layout();
     }
 
     private void masthead() {
