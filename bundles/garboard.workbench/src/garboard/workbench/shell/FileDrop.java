@@ -21,16 +21,19 @@ final class FileDrop extends DropTargetAdapter {
 
     private final Shell shell;
     private final Filing filing;
+    private final Runnable refused;
 
-    private FileDrop(Shell shell, Filing filing) {
+    private FileDrop(Shell shell, Filing filing, Runnable refused) {
         this.shell = shell;
         this.filing = filing;
+        this.refused = refused;
     }
 
-    static void on(Shell shell, Filing filing) {
+    /** @param refused is told when none of the files can be opened */
+    static void on(Shell shell, Filing filing, Runnable refused) {
         var target = new DropTarget(shell, DND.DROP_COPY | DND.DROP_LINK | DND.DROP_DEFAULT);
         target.setTransfer(FileTransfer.getInstance());
-        target.addDropListener(new FileDrop(shell, filing));
+        target.addDropListener(new FileDrop(shell, filing, refused));
     }
 
     /** {@return the first of the files that can be opened} */
@@ -55,7 +58,7 @@ final class FileDrop extends DropTargetAdapter {
     public void drop(DropTargetEvent event) {
         if (event.data instanceof String[] files) {
             // Later: a question must not keep the other program waiting in the middle of a drag.
-            opened(files).ifPresent(file -> shell.getDisplay().asyncExec(() -> filing.open(file)));
+            opened(files).ifPresentOrElse(file -> shell.getDisplay().asyncExec(() -> filing.open(file)), refused);
         }
     }
 }

@@ -47,6 +47,8 @@ public final class WindowAddon {
     @Inject
     private WindowMemory memory;
     @Inject
+    private Notices notices;
+    @Inject
     private IEventBroker broker;
     private WindowTitle title;
     private List<Subscription> record = List.of();
@@ -72,7 +74,7 @@ public final class WindowAddon {
         // The desktop ends the session, or "Quit" in the application menu of macOS.
         display.addListener(SWT.Close, closing -> closing.doit = closing.doit && mayClose(shell));
         display.addListener(SWT.OpenDocument, file -> FileDrop.opened(file.text).ifPresent(filing::open));
-        FileDrop.on(shell, filing);
+        FileDrop.on(shell, filing, () -> notices.say(desk.texts(WindowAddon.class).get("drop.neither")));
         desk.performBy(command -> window.getContext().get(EHandlerService.class)
             .executeHandler(window.getContext().get(ECommandService.class).createCommand(command)));
         desk.onOpen(this::turn);

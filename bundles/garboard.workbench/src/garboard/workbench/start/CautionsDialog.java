@@ -21,6 +21,7 @@ import garboard.workbench.text.Texts;
 public final class CautionsDialog extends PlainDialog {
 
     private final Texts.Of texts;
+    private ScrolledComposite scrolled;
 
     public CautionsDialog(Shell parent, Desk desk) {
         super(parent, desk, "cautions");
@@ -36,7 +37,7 @@ public final class CautionsDialog extends PlainDialog {
     protected void fill(Composite area) {
         Label lead = text(area, texts.get("cautions.lead"));
         Lettering.heading(lead, 115);
-        var scrolled = new ScrolledComposite(area, SWT.V_SCROLL);
+        scrolled = new ScrolledComposite(area, SWT.V_SCROLL);
         scrolled.setExpandHorizontal(true);
         scrolled.setExpandVertical(true);
         var page = new Composite(scrolled, SWT.NONE);
@@ -64,5 +65,6 @@ public final class CautionsDialog extends PlainDialog {
     @Override
     protected void createButtonsForButtonBar(Composite row) {
         button(row, IDialogConstants.CANCEL_ID, "close", texts.get("close"), true);
+        PageKeys.work(row, scrolled);
     }
 }

@@ -85,6 +85,7 @@ public final class StartPart {
         page = new StartPage(scrolled, desk, actions, leftBehind.undecided());
         scrolled.setContent(page.control());
         page.fit();
+        PageKeys.work(page.control(), scrolled);
         if (before != null) {
             before.control().dispose();
         }
