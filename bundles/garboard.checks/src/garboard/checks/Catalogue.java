@@ -95,8 +95,13 @@ public final class Catalogue {
      */
     public Set<Check<?>> readersOf(EStructuralFeature feature) {
         boolean any = feature instanceof EReference || feature == GarboardPackage.Literals.COMMISSIONING_RECORD__PRACTICES
-                || feature == GarboardPackage.Literals.ITEM__ID || "name".equals(feature.getName())
+                || feature == GarboardPackage.Literals.ITEM__ID || isNameOfItem(feature)
                 || feature.getEContainingClass() == GarboardPackage.Literals.ACCEPTANCE;
         return any ? Set.copyOf(checks.values()) : Set.copyOf(readers.getOrDefault(feature, Set.of()));
+    }
+
+    /** Items are called by their name in the words for places; the vessel is not. */
+    private static boolean isNameOfItem(EStructuralFeature feature) {
+        return "name".equals(feature.getName()) && GarboardPackage.Literals.ITEM.isSuperTypeOf(feature.getEContainingClass());
     }
 }

@@ -17,7 +17,9 @@ import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__VENT
 import static garboard.model.GarboardPackage.Literals.COMMISSIONING_RECORD__VESSEL;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EReference;
@@ -45,6 +47,9 @@ public enum Stop {
     }
 
     private static final List<Stop> STOPS = List.of(values());
+    /** Asked for each verdict after each edit. */
+    private static final Map<String, Stop> BY_PART = STOPS.stream().filter(stop -> stop.part.isPresent())
+        .collect(Collectors.toUnmodifiableMap(stop -> stop.part.orElseThrow().getName(), stop -> stop));
 
     private final Stage stage;
     private final Optional<EReference> part;
@@ -90,17 +95,8 @@ public enum Stop {
         return switch (key.substring(0, end)) {
             case "photographs" -> PHOTOGRAPHS;
             case "signatures", "acceptances" -> SIGN_OFF;
-            case String first -> about(first);
+            case String first -> BY_PART.getOrDefault(first, RECORD);
         };
-    }
-
-    private static Stop about(String partOfRecord) {
-        for (Stop stop : STOPS) {
-            if (stop.part.filter(part -> part.getName().equals(partOfRecord)).isPresent()) {
-                return stop;
-            }
-        }
-        return RECORD;
     }
 
     /** {@return the stop where parts of a class are entered; for one that stands in several places the first} */

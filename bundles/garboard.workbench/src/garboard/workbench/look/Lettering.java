@@ -11,6 +11,8 @@ import org.eclipse.swt.widgets.Control;
 /** Letters made of the person's own system font, in proportion to it, so that a large font stays large and everything with it. */
 public final class Lettering {
 
+    private static final String ELLIPSIS = "…";
+
     private Lettering() {
     }
 
@@ -43,6 +45,24 @@ public final class Lettering {
     /** {@return the height of so many lines of a control's font, in points} */
     public static int height(Control control, double lines) {
         return (int) Math.round(metrics(control).getHeight() * lines);
+    }
+
+    /** {@return a text, cut short with an ellipsis where it is wider than there is room} */
+    public static String cut(GC gc, String text, int room) {
+        if (gc.textExtent(text).x <= room) {
+            return text;
+        }
+        int low = 0;
+        int high = text.length();
+        while (low < high) {
+            int middle = (low + high + 1) / 2;
+            if (gc.textExtent(text.substring(0, middle) + ELLIPSIS).x <= room) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return text.substring(0, low).stripTrailing() + ELLIPSIS;
     }
 
     private static FontMetrics metrics(Control control) {

@@ -6,8 +6,7 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.graphics.Device;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.LineAttributes;
-import org.eclipse.swt.graphics.Path;
+import org.eclipse.swt.graphics.ImageGcDrawer;
 
 import garboard.checks.Standing;
 
@@ -29,111 +28,91 @@ public final class Mark {
     public static void draw(GC gc, Color colour, Color inside, Standing standing, int x, int y, int size) {
         Color foreground = gc.getForeground();
         Color background = gc.getBackground();
-        LineAttributes lines = gc.getLineAttributes();
+        int lines = gc.getLineWidth();
         gc.setAntialias(SWT.ON);
-        new Brush(gc, colour, inside, x + size / 2f, y + size / 2f, size / 2f).draw(standing);
+        new Brush(gc, colour, inside, x + size / 2, y + size / 2, size / 2).draw(standing);
         gc.setForeground(foreground);
         gc.setBackground(background);
-        gc.setLineAttributes(lines);
+        gc.setLineWidth(lines);
     }
 
     /** {@return a mark as an image on nothing, sharp at any zoom, to be disposed by who asked} */
     public static Image image(Device device, Palette palette, Standing standing, int size) {
-        return new Image(device, (gc, width, height) -> draw(gc, palette, standing, 0, 0, size), size, size);
+        return new Image(device, new ImageGcDrawer() {
+            @Override
+            public void drawOn(GC gc, int width, int height) {
+                draw(gc, palette, standing, 0, 0, size);
+            }
+
+            @Override
+            public int getGcStyle() {
+                return SWT.TRANSPARENT;
+            }
+        }, size, size);
     }
 
-    /** Draws around a middle. */
-    private record Brush(GC gc, Color colour, Color inside, float x, float y, float half) {
+    /** Draws around a middle, with whole points and plain shapes: there are hundreds of marks in a window, and paths are slow on GTK. */
+    private record Brush(GC gc, Color colour, Color inside, int x, int y, int half) {
 
         void draw(Standing standing) {
             gc.setForeground(colour);
             gc.setBackground(colour);
+            gc.setLineWidth(Math.max(1, Math.round(half * 0.22f)));
             switch (standing) {
                 case FALLS_SHORT -> {
-                    shape(square(0.78f), true);
+                    int reach = part(0.8f);
+                    gc.fillRectangle(x - reach, y - reach, 2 * reach, 2 * reach);
                     gc.setForeground(inside);
-                    cross(0.42f, 0.24f);
+                    cross(part(0.42f));
                 }
                 case CHECK_BROKE -> {
-                    shape(square(0.74f), false);
-                    cross(0.42f, 0.2f);
+                    int reach = part(0.76f);
+                    gc.drawRectangle(x - reach, y - reach, 2 * reach, 2 * reach);
+                    cross(part(0.4f));
                 }
                 case BORDERLINE -> {
-                    shape(diamond(0.92f), false);
-                    line(-0.4f, 0, 0.4f, 0, 0.26f);
+                    diamond();
+                    gc.drawLine(x - part(0.38f), y, x + part(0.38f), y);
                 }
                 case CANNOT_TELL -> {
-                    shape(circle(0.82f), false);
+                    int reach = part(0.84f);
+                    gc.drawOval(x - reach, y - reach, 2 * reach, 2 * reach);
                     question();
                 }
                 case ACCEPTED -> {
-                    shape(diamond(0.92f), false);
-                    shape(circle(0.24f), true);
+                    diamond();
+                    int reach = Math.max(1, part(0.26f));
+                    gc.fillOval(x - reach, y - reach, 2 * reach, 2 * reach);
                 }
-                case MEETS -> shape(circle(0.5f), false);
-                case DOES_NOT_APPLY -> line(-0.45f, 0, 0.45f, 0, 0.2f);
+                case MEETS -> {
+                    int reach = part(0.5f);
+                    gc.drawOval(x - reach, y - reach, 2 * reach, 2 * reach);
+                }
+                case DOES_NOT_APPLY -> gc.drawLine(x - part(0.45f), y, x + part(0.45f), y);
             }
         }
 
-        private void shape(Path path, boolean filled) {
-            if (filled) {
-                gc.fillPath(path);
-            } else {
-                gc.setLineAttributes(new LineAttributes(half * 0.2f, SWT.CAP_FLAT, SWT.JOIN_MITER));
-                gc.drawPath(path);
-            }
-            path.dispose();
+        private int part(float share) {
+            return Math.round(half * share);
         }
 
-        private void line(float fromX, float fromY, float toX, float toY, float width) {
-            gc.setLineAttributes(new LineAttributes(half * width, SWT.CAP_FLAT, SWT.JOIN_MITER));
-            var path = new Path(gc.getDevice());
-            path.moveTo(x + fromX * half, y + fromY * half);
-            path.lineTo(x + toX * half, y + toY * half);
-            gc.drawPath(path);
-            path.dispose();
+        private void cross(int reach) {
+            gc.drawLine(x - reach, y - reach, x + reach, y + reach);
+            gc.drawLine(x - reach, y + reach, x + reach, y - reach);
         }
 
-        private void cross(float reach, float width) {
-            line(-reach, -reach, reach, reach, width);
-            line(-reach, reach, reach, -reach, width);
+        private void diamond() {
+            int reach = part(0.94f);
+            gc.drawPolygon(new int[] {x, y - reach, x + reach, y, x, y + reach, x - reach, y});
         }
 
         private void question() {
-            gc.setLineAttributes(new LineAttributes(half * 0.2f, SWT.CAP_FLAT, SWT.JOIN_ROUND));
-            var hook = new Path(gc.getDevice());
-            float radius = half * 0.26f;
-            hook.addArc(x - radius, y - half * 0.5f, 2 * radius, 2 * radius, 170, -230);
-            hook.quadTo(x, y + half * 0.02f, x, y + half * 0.24f);
-            gc.drawPath(hook);
-            hook.dispose();
-            var dot = new Path(gc.getDevice());
-            dot.addArc(x - half * 0.12f, y + half * 0.33f, half * 0.24f, half * 0.24f, 0, 360);
-            gc.fillPath(dot);
-            dot.dispose();
-        }
-
-        private Path square(float reach) {
-            var path = new Path(gc.getDevice());
-            path.addRectangle(x - reach * half, y - reach * half, 2 * reach * half, 2 * reach * half);
-            return path;
-        }
-
-        private Path circle(float reach) {
-            var path = new Path(gc.getDevice());
-            path.addArc(x - reach * half, y - reach * half, 2 * reach * half, 2 * reach * half, 0, 360);
-            path.close();
-            return path;
-        }
-
-        private Path diamond(float reach) {
-            var path = new Path(gc.getDevice());
-            path.moveTo(x, y - reach * half);
-            path.lineTo(x + reach * half, y);
-            path.lineTo(x, y + reach * half);
-            path.lineTo(x - reach * half, y);
-            path.close();
-            return path;
+            int radius = Math.max(1, part(0.26f));
+            int top = y - part(0.5f);
+            gc.drawArc(x - radius, top, 2 * radius, 2 * radius, -90, 270);
+            gc.drawLine(x, top + 2 * radius - part(0.06f), x, y + part(0.2f));
+            int dot = Math.max(1, part(0.13f));
+            gc.fillOval(x - dot, y + part(0.42f), 2 * dot, 2 * dot);
         }
     }
 }

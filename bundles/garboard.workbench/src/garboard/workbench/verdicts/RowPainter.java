@@ -23,14 +23,13 @@ import garboard.workbench.text.Texts;
 /** Draws the rows of the list of verdicts, and says them. */
 final class RowPainter {
 
-    private static final String ELLIPSIS = "…";
-
     private final Table table;
     private final Desk desk;
     private final Texts.Of texts;
     private final Recent recent;
     private final Font bold;
     private final Font small;
+    private int width;
     private int line;
     private int inset;
 
@@ -56,6 +55,11 @@ final class RowPainter {
         inset = Lettering.width(table, 0.8);
     }
 
+    /** @param now how wide the rows are; to ask the table for each row would cost more than to draw it */
+    void fit(int now) {
+        width = now;
+    }
+
     void measure(Event event) {
         event.height = line * 5 / 2;
     }
@@ -67,7 +71,7 @@ final class RowPainter {
         event.detail &= ~(SWT.SELECTED | SWT.HOT | SWT.BACKGROUND);
         GC gc = event.gc;
         gc.setBackground(selected ? desk.palette().band() : desk.palette().sheet());
-        gc.fillRectangle(0, event.y, table.getClientArea().width, event.height);
+        gc.fillRectangle(0, event.y, width, event.height);
         if (selected) {
             gc.setBackground(desk.palette().accent());
             gc.fillRectangle(0, event.y, Math.max(3, inset / 3), event.height);
@@ -86,7 +90,7 @@ final class RowPainter {
         Palette palette = desk.palette();
         gc.setForeground(palette.line());
         if (event.y > 0) {
-            gc.drawLine(0, event.y, table.getClientArea().width, event.y);
+            gc.drawLine(0, event.y, width, event.y);
         }
         int size = line;
         int y = event.y + line / 3;
@@ -112,11 +116,11 @@ final class RowPainter {
             gc.setFont(small);
             gc.setForeground(palette.copper());
             String changed = texts.get("row.changed");
-            int width = gc.textExtent(changed).x;
-            gc.drawText(changed, end - width, y, true);
+            int needed = gc.textExtent(changed).x;
+            gc.drawText(changed, end - needed, y, true);
             gc.setBackground(palette.copper());
             gc.fillRectangle(end + inset / 2, event.y + line / 4, Math.max(2, inset / 3), event.height - line / 2);
-            end -= width + inset;
+            end -= needed + inset;
         }
         gc.setFont(verdict.check().gravity() == Gravity.DANGER_TO_PEOPLE && verdict.needsAction() ? bold : table.getFont());
         gc.setForeground(palette.ink());
@@ -125,40 +129,24 @@ final class RowPainter {
         Optional<String> figures = words.figures(verdict);
         int right = room();
         if (figures.isPresent()) {
-            int width = gc.textExtent(figures.get()).x;
+            int needed = gc.textExtent(figures.get()).x;
             gc.setForeground(palette.of(verdict.standing()));
-            gc.drawText(figures.get(), right - width, y + line, true);
-            right -= width + inset;
+            gc.drawText(figures.get(), right - needed, y + line, true);
+            right -= needed + inset;
         }
         gc.setForeground(palette.faint());
         text(gc, words.subject(verdict), x, y + line, right);
     }
 
     private int room() {
-        return table.getClientArea().width - inset;
+        return width - inset;
     }
 
     /** Draws a text, cut short where there is no room for it. */
     private static void text(GC gc, String text, int x, int y, int end) {
-        int room = end - x;
-        if (room <= 0) {
-            return;
+        if (end > x) {
+            gc.drawText(Lettering.cut(gc, text, end - x), x, y, true);
         }
-        String shown = text;
-        if (gc.textExtent(text).x > room) {
-            int low = 0;
-            int high = text.length();
-            while (low < high) {
-                int middle = (low + high + 1) / 2;
-                if (gc.textExtent(text.substring(0, middle) + ELLIPSIS).x <= room) {
-                    low = middle;
-                } else {
-                    high = middle - 1;
-                }
-            }
-            shown = text.substring(0, low).stripTrailing() + ELLIPSIS;
-        }
-        gc.drawText(shown, x, y, true);
     }
 
     /** {@return a row as a screen reader says it} */

@@ -95,6 +95,7 @@ final class VerdictDeeds {
         if (!texts.get(key).equals(accept.getText())) {
             accept.setText(texts.get(key));
             accept.setToolTipText(texts.get(key + ".tip"));
+            row.requestLayout();
         }
     }
 

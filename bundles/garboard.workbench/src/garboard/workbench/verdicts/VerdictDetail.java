@@ -126,8 +126,10 @@ final class VerdictDetail {
     /** Shows a sentence instead of a verdict. */
     void say(String sentence) {
         shown = Optional.empty();
-        text.setText(sentence);
-        text.setStyleRange(null);
+        if (!sentence.equals(text.getText())) {
+            text.setText(sentence);
+            text.setStyleRange(null);
+        }
         put(places, "");
     }
 

@@ -118,7 +118,6 @@ final class VerdictTable {
         table.clearAll();
         reselect();
         table.setTopIndex(top);
-        fit();
         table.setRedraw(true);
     }
 
@@ -208,6 +207,7 @@ final class VerdictTable {
         if (width > 0 && table.getColumn(0).getWidth() != width) {
             table.getColumn(0).setWidth(width);
         }
+        painter.fit(width);
     }
 
     private void renew() {

@@ -20,6 +20,7 @@ final class StopPainter {
     private final Desk desk;
     private final Font bold;
     private final Font small;
+    private int width;
     private int line;
     private int gap;
 
@@ -41,8 +42,13 @@ final class StopPainter {
         gap = Lettering.width(tree, 0.8);
     }
 
+    /** @param now how wide the rows are; to ask the tree for each row would cost more than to draw it */
+    void fit(int now) {
+        width = now;
+    }
+
     void measure(Event event) {
-        event.height = line * 13 / 10;
+        event.height = line * 5 / 4;
     }
 
     void erase(Event event) {
@@ -51,7 +57,7 @@ final class StopPainter {
         event.detail &= ~(SWT.SELECTED | SWT.HOT | SWT.BACKGROUND);
         GC gc = event.gc;
         gc.setBackground(selected ? desk.palette().band() : desk.palette().sheet());
-        gc.fillRectangle(0, event.y, tree.getClientArea().width, event.height);
+        gc.fillRectangle(0, event.y, width, event.height);
         if (selected) {
             gc.setBackground(desk.palette().accent());
             gc.fillRectangle(0, event.y, Math.max(3, gap / 3), event.height);
@@ -69,13 +75,14 @@ final class StopPainter {
         int middle = event.y + event.height / 2;
         int size = line * 4 / 5;
         standing.worst().ifPresent(worst -> Mark.draw(gc, desk.palette(), worst.standing(), event.x, middle - size / 2, size));
-        int end = count(gc, Standing.CANNOT_TELL, standing.cannotTell(), tree.getClientArea().width - gap, middle);
+        int end = count(gc, Standing.CANNOT_TELL, standing.cannotTell(), width - gap, middle);
         end = count(gc, Standing.FALLS_SHORT, standing.needAction(), end, middle);
         gc.setFont(tree.getFont());
         gc.setForeground(desk.palette().ink());
-        gc.setClipping(event.x, event.y, Math.max(0, end - event.x), event.height);
-        gc.drawText(name, event.x + line + gap / 2, middle - line / 2, true);
-        gc.setClipping((org.eclipse.swt.graphics.Rectangle) null);
+        int x = event.x + line + gap / 2;
+        if (end > x) {
+            gc.drawText(Lettering.cut(gc, name, end - x), x, middle - line / 2, true);
+        }
     }
 
     /** Draws how many there are of a standing, right-aligned. @return where there is room to the left of it */
@@ -86,10 +93,10 @@ final class StopPainter {
         gc.setFont(small);
         gc.setForeground(desk.palette().of(standing));
         String digits = String.valueOf(number);
-        int width = gc.textExtent(digits).x;
-        gc.drawText(digits, end - width, middle - gc.getFontMetrics().getHeight() / 2, true);
+        int needed = gc.textExtent(digits).x;
+        gc.drawText(digits, end - needed, middle - gc.getFontMetrics().getHeight() / 2, true);
         int size = line * 3 / 5;
-        Mark.draw(gc, desk.palette(), standing, end - width - size - gap / 3, middle - size / 2, size);
-        return end - width - size - gap - gap / 3;
+        Mark.draw(gc, desk.palette(), standing, end - needed - size - gap / 3, middle - size / 2, size);
+        return end - needed - size - gap - gap / 3;
     }
 }

@@ -125,6 +125,7 @@ final class StopTree {
         if (width > 0 && tree.getColumn(0).getWidth() != width) {
             tree.getColumn(0).setWidth(width);
         }
+        painter.fit(width);
     }
 
     /** Takes the colours of now. */
