@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: EPL-2.0
 package garboard.workbench.look;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 import org.eclipse.e4.ui.css.swt.theme.IThemeEngine;
 import org.eclipse.swt.SWT;
@@ -19,23 +21,27 @@ public final class Theming implements AutoCloseable {
 
     private static final String LIGHT = "garboard.theme.light";
     private static final String DARK = "garboard.theme.dark";
-    /** A change of the desktop comes as several events, and our own change makes another one. */
-    private static final int SETTLED_MILLIS = 400;
+    private static final boolean ON_GTK = "gtk".equals(SWT.getPlatform());
 
     private final Display display;
     private final Desk desk;
     private final Subscription settings;
     private Optional<IThemeEngine> engine = Optional.empty();
-    private boolean settling;
+    /** How the desktop is, as far as GTK shows it: its widgets tell only as long as we do not ask for dark ones. */
     private boolean gtkIsDark;
+    private boolean askedForDark;
+    private List<RGB> seen;
+    /** Whether the next change of the widgets is the one that we asked for. */
+    private boolean awaited;
+    private boolean probing;
 
     public Theming(Display display, Desk desk) {
         this.display = display;
         this.desk = desk;
-        // Before any theme of ours is at work, the widgets show what the desktop wants.
         this.gtkIsDark = Display.isSystemDarkTheme() || widgetsAreDark();
+        this.seen = colours();
         this.settings = desk.settings().onChange(changed -> turn());
-        display.addListener(SWT.Settings, event -> desktopChanged());
+        display.addListener(SWT.Settings, event -> widgetsChanged());
     }
 
     /** Takes the engine when the platform has made it, and sets the theme before the first window is shown. */
@@ -50,54 +56,60 @@ public final class Theming implements AutoCloseable {
         boolean dark = switch (desk.settings().shade()) {
             case LIGHT -> false;
             case DARK -> true;
-            case AS_DESKTOP -> desktopIsDark();
+            case AS_DESKTOP -> ON_GTK ? gtkIsDark : Display.isSystemDarkTheme();
         };
-        String wanted = dark ? DARK : LIGHT;
-        Optional<IThemeEngine> toTurn = engine.filter(one -> one.getActiveTheme() == null || !wanted.equals(one.getActiveTheme().getId()));
-        toTurn.ifPresent(one -> {
-            settle();
-            one.setTheme(wanted, false);
-        });
+        boolean changed = setTheme(dark);
         Palette palette = dark ? Palette.DARK : Palette.LIGHT;
-        // A theme that is set takes the colours off every widget: they are given anew even when they are the same as before.
-        if (palette != desk.palette() || toTurn.isPresent()) {
+        if (changed || palette != desk.palette()) {
+            // Told again also when it is the same: setting a theme takes away the colours that widgets were given.
             desk.setPalette(palette);
         }
     }
 
-    /** GTK tells only at the start how the desktop is; the other systems tell how it is now. */
-    private boolean desktopIsDark() {
-        return onGtk() ? gtkIsDark : Display.isSystemDarkTheme();
+    private boolean setTheme(boolean dark) {
+        String wanted = dark ? DARK : LIGHT;
+        boolean there = engine.isEmpty() || engine.get().getActiveTheme() != null && wanted.equals(engine.get().getActiveTheme().getId());
+        if (!there) {
+            awaited = ON_GTK && dark != askedForDark;
+            askedForDark = dark;
+            engine.get().setTheme(wanted, false);
+        }
+        return !there;
     }
 
-    private static boolean onGtk() {
-        return "gtk".equals(SWT.getPlatform());
-    }
-
-    private void desktopChanged() {
-        if (settling || desk.settings().shade() != Settings.Shade.AS_DESKTOP || engine.isEmpty()) {
+    /** The desktop changed, or the widgets did what we asked for. */
+    private void widgetsChanged() {
+        if (!ON_GTK) {
+            turn();
             return;
         }
-        if (!onGtk()) {
+        List<RGB> now = colours();
+        boolean ours = awaited;
+        boolean news = !now.equals(seen);
+        awaited = false;
+        seen = now;
+        if (probing) {
+            probing = false;
+            gtkIsDark = widgetsAreDark();
             turn();
-        } else if (desk.palette().dark()) {
-            // As long as we ask for dark widgets, they do not show what the desktop wants.
-            settle();
-            engine.get().setTheme(LIGHT, false);
-            display.timerExec(SETTLED_MILLIS / 2, this::look);
-        } else {
-            look();
+        } else if (!ours && news && desk.settings().shade() == Settings.Shade.AS_DESKTOP) {
+            followDesktop();
         }
     }
 
-    private void look() {
-        gtkIsDark = widgetsAreDark();
-        turn();
+    private void followDesktop() {
+        if (askedForDark) {
+            // For a moment without asking, to see what the desktop wants now.
+            probing = setTheme(false);
+        } else {
+            gtkIsDark = widgetsAreDark();
+            turn();
+        }
     }
 
-    private void settle() {
-        settling = true;
-        display.timerExec(SETTLED_MILLIS, () -> settling = false);
+    private List<RGB> colours() {
+        return IntStream.of(SWT.COLOR_WIDGET_BACKGROUND, SWT.COLOR_WIDGET_FOREGROUND, SWT.COLOR_LIST_BACKGROUND, SWT.COLOR_LIST_SELECTION)
+            .mapToObj(colour -> display.getSystemColor(colour).getRGB()).toList();
     }
 
     private boolean widgetsAreDark() {

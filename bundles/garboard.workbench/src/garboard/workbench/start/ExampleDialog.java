@@ -51,6 +51,7 @@ final class ExampleDialog extends PlainDialog {
                 close();
             });
         }
+        TabOrder.follow(area);
     }
 
     @Override

@@ -25,12 +25,14 @@ final class PageKeys {
         new PageKeys(page).listen(in);
     }
 
+    /** Not on what only holds others: it would take the focus that it listens with. */
     private void listen(Control control) {
-        control.addListener(SWT.KeyDown, this::move);
-        if (control instanceof Composite composite) {
+        if (control instanceof Composite composite && !(control instanceof Tile)) {
             for (Control child : composite.getChildren()) {
                 listen(child);
             }
+        } else {
+            control.addListener(SWT.KeyDown, this::move);
         }
     }
 

@@ -86,6 +86,7 @@ public final class StartPart {
         scrolled.setContent(page.control());
         page.fit();
         PageKeys.work(page.control(), scrolled);
+        TabOrder.follow(page.control());
         if (before != null) {
             before.control().dispose();
         }
