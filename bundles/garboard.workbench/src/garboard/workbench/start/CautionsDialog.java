@@ -37,13 +37,13 @@ public final class CautionsDialog extends PlainDialog {
     protected void fill(Composite area) {
         Label lead = text(area, texts.get("cautions.lead"));
         Lettering.heading(lead, 115);
+        text(area, texts.get("cautions.decide"));
         scrolled = new ScrolledComposite(area, SWT.V_SCROLL);
         scrolled.setExpandHorizontal(true);
         scrolled.setExpandVertical(true);
         var page = new Composite(scrolled, SWT.NONE);
         GridLayoutFactory.fillDefaults().spacing(0, Lettering.height(area, 0.3)).applyTo(page);
         Cautions.all().forEach(caution -> add(page, caution));
-        text(page, texts.get("cautions.decide"));
         scrolled.setContent(page);
         int width = Lettering.width(area, LINE + 12);
         GridDataFactory.fillDefaults().grab(true, true).hint(width, page.computeSize(width, SWT.DEFAULT).y).applyTo(scrolled);
