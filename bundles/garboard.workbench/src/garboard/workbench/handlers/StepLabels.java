@@ -57,8 +57,8 @@ public final class StepLabels {
 
     private void show(Optional<OpenRecord> record) {
         Texts.Of texts = desk.texts(StepLabels.class);
-        String undone = record.flatMap(one -> one.edits().undoLabel()).map(step -> texts.get("undo.what", shortened(step))).orElse(texts.get("undo"));
-        String redone = record.flatMap(one -> one.edits().redoLabel()).map(step -> texts.get("redo.what", shortened(step))).orElse(texts.get("redo"));
+        String undone = record.flatMap(one -> one.edits().undoLabel()).map(step -> texts.get("undo.what", escaped(step))).orElse(texts.get("undo"));
+        String redone = record.flatMap(one -> one.edits().redoLabel()).map(step -> texts.get("redo.what", escaped(step))).orElse(texts.get("redo"));
         undo.forEach(item -> label(item, undone));
         redo.forEach(item -> label(item, redone));
     }
@@ -66,13 +66,21 @@ public final class StepLabels {
     private static void label(MHandledItem item, String words) {
         // A tool shows its image; words beside it would move the others at each edit.
         if (item.getElementId().startsWith("garboard.menu.")) {
-            String escaped = words.replace("&", "&&");
-            if (!escaped.equals(item.getLabel())) {
-                item.setLabel(escaped);
+            if (!words.equals(item.getLabel())) {
+                item.setLabel(words);
             }
-        } else if (!words.equals(item.getTooltip())) {
-            item.setTooltip(words);
+        } else if (!plain(words).equals(item.getTooltip())) {
+            item.setTooltip(plain(words));
         }
+    }
+
+    /** Without the sign before the letter that chooses an entry of the menu. */
+    private static String plain(String words) {
+        return words.replaceFirst("&(?!&)", "").replace("&&", "&");
+    }
+
+    private static String escaped(String step) {
+        return shortened(step).replace("&", "&&");
     }
 
     private static String shortened(String step) {

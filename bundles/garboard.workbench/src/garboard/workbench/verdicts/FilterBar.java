@@ -12,6 +12,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.layout.RowData;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -80,6 +81,7 @@ final class FilterBar {
         for (Standing standing : Standing.values()) {
             var one = new Button(row, SWT.TOGGLE);
             one.setSelection(filter.standings().contains(standing));
+            one.setLayoutData(new RowData());
             one.setData("garboard.id", "verdicts.filter." + standing.name());
             one.addListener(SWT.Selection, event -> take(filter.with(standing, one.getSelection())));
             switches.put(standing, one);
@@ -159,11 +161,20 @@ final class FilterBar {
                 counts.put(standing, count);
                 switches.get(standing).setText(String.valueOf(count));
                 tip(standing);
+                turn(standing, count);
             }
         }
         if (wider) {
             area.requestLayout();
         }
+    }
+
+    /** A fault of the program is rare: there is a switch for it only when there is one. */
+    private void turn(Standing standing, int count) {
+        Button one = switches.get(standing);
+        boolean shown = standing != Standing.CHECK_BROKE || count > 0;
+        ((RowData) one.getLayoutData()).exclude = !shown;
+        one.setVisible(shown);
     }
 
     private void tip(Standing standing) {
