@@ -91,6 +91,7 @@ final class VerdictTable {
 
     /** Shows a list that a person asked for: from its head, or with the chosen verdict in view. */
     void showFromTop(VerdictList now) {
+        chosen = chosen.filter(key -> now.place(key).isPresent());
         show(now);
         if (table.getItemCount() > 0) {
             table.setTopIndex(0);

@@ -135,13 +135,13 @@ public final class VerdictsPart {
 
     private void filter(VerdictFilter filter) {
         seen.ifPresent(now -> {
-            VerdictList list = list(now);
+            // Who asks for others no longer looks at this one, unless it is among them.
+            VerdictList list = VerdictList.of(now, bar.filter(), Optional.empty());
             table.showFromTop(list);
             bar.show(list);
+            detail.show(desk.open(), chosen(now));
             if (list.isEmpty()) {
                 detail.say(texts.get("list.empty"));
-            } else {
-                detail.show(desk.open(), chosen(now));
             }
         });
     }
