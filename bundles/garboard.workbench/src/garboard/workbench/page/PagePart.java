@@ -73,10 +73,13 @@ public final class PagePart {
         stack.topControl = null;
     }
 
-    /** The part became the active one: by a key, or because something on it is being pressed, which then takes the focus by itself. */
+    /**
+     * The part became the active one: by a key, or because something on it has the focus already, as a field that was gone to, or is being
+     * pressed, which then takes the focus by itself.
+     */
     @Focus
     void focus() {
-        if (!isInside(area.getDisplay().getCursorControl())) {
+        if (!isInside(area.getDisplay().getCursorControl()) && !isInside(area.getDisplay().getFocusControl())) {
             Optional.ofNullable(pages.get(desk.stop())).ifPresent(shown -> shown.page.setFocus());
         }
     }

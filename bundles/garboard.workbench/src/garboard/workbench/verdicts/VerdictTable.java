@@ -75,9 +75,9 @@ final class VerdictTable {
         chosenListener.accept(row);
     }
 
-    /** Shows another record, from the top. */
-    void begin(VerdictWords inWords) {
-        words = Optional.of(inWords);
+    /** Shows another record from the top, or none. */
+    void begin(Optional<VerdictWords> inWords) {
+        words = inWords;
         chosen = Optional.empty();
         recent.forget();
         show(VerdictList.of(new Evaluation(List.of(), List.of(), LocalDate.EPOCH), VerdictFilter.usual(), Optional.empty()));

@@ -82,7 +82,8 @@ public final class VerdictsPart {
     private void keys() {
         detail.deeds().keysIn(table.control());
         detail.readers().forEach(detail.deeds()::keysIn);
-        table.control().addListener(SWT.DefaultSelection, event -> detail.deeds().go());
+        // Not DefaultSelection: GTK tells that for Ctrl+Enter, too.
+        table.control().addListener(SWT.MouseDoubleClick, event -> detail.deeds().go());
         table.control().addListener(SWT.KeyDown, this::escape);
         bar.onLeave(table::enter);
     }
@@ -98,10 +99,8 @@ public final class VerdictsPart {
         following = record.map(one -> one.verdicts().onChange(this::show));
         seen = Optional.empty();
         detail.show(record, Optional.empty());
-        record.ifPresent(one -> {
-            table.begin(new VerdictWords(desk, one));
-            show(one.verdicts().evaluation());
-        });
+        table.begin(record.map(one -> new VerdictWords(desk, one)));
+        record.ifPresent(one -> show(one.verdicts().evaluation()));
     }
 
     /** Shows what an edit made of the verdicts. */
