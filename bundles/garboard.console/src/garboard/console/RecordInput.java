@@ -6,6 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
+import garboard.model.Labels;
+import garboard.model.RecordPath;
+import garboard.model.UnreadEntry;
 import garboard.model.io.RecordFile;
 import garboard.model.io.RecordReadException;
 import garboard.report.excel.EmbeddedRecord;
@@ -27,10 +30,19 @@ final class RecordInput {
         try {
             RecordFile record = isWorkbook(file) ? fromWorkbook(file) : RecordFile.open(file);
             record.notes().forEach(note -> terminal.err().println("garboard: note: " + note));
+            record.record().getUnreadEntries().forEach(entry -> terminal.err().println("garboard: note: " + unread(record, entry)));
             return record;
         } catch (RecordReadException | WorkbookReadException wrong) {
             throw new CommandFailure(wrong.getMessage(), wrong);
         }
+    }
+
+    /** What was typed in the window and is no value: to the checks it is as if nothing were entered, so a reader must hear of it. */
+    private static String unread(RecordFile file, UnreadEntry entry) {
+        String key = String.valueOf(entry.getPlace());
+        String place = RecordPath.resolve(file.record(), key)
+            .map(found -> RecordPath.words(found.owner(), found.feature(), Labels.in(Locale.ENGLISH))).orElse(key);
+        return place + ": \"" + entry.getText() + "\" was typed and could not be read; it counts as not entered";
     }
 
     /** The record that a report workbook carries. */

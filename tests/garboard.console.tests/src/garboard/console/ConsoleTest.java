@@ -22,8 +22,10 @@ import garboard.checks.Check;
 import garboard.checks.Gravity;
 import garboard.checks.Practice;
 import garboard.model.CommissioningRecord;
+import garboard.model.GarboardFactory;
 import garboard.model.GarboardPackage;
 import garboard.model.Records;
+import garboard.model.UnreadEntry;
 import garboard.model.io.RecordFile;
 
 class ConsoleTest {
@@ -77,6 +79,18 @@ class ConsoleTest {
         JsonObject counts = JsonParser.parseString(check.out()).getAsJsonObject().getAsJsonObject("counts");
         assertThat(counts.get("meets").getAsInt()).isZero();
         assertThat(counts.get("cannot-tell").getAsInt()).isGreaterThan(60);
+    }
+
+    @Test
+    void saysWhatWasTypedAndCouldNotBeRead() throws Exception {
+        RecordFile file = RecordFile.create();
+        file.record().setVessel(GarboardFactory.eINSTANCE.createVessel());
+        UnreadEntry entry = GarboardFactory.eINSTANCE.createUnreadEntry();
+        entry.setPlace("vessel.beam");
+        entry.setText("3.2 parsecs");
+        file.record().getUnreadEntries().add(entry);
+        file.save(folder.resolve("typed.garboard"));
+        assertThat(ConsoleRun.in(folder, "check", "typed.garboard").err()).contains("Beam: \"3.2 parsecs\"").contains("counts as not entered");
     }
 
     @Test
